@@ -1,0 +1,127 @@
+/**
+ * A figure: one number with its unit, its precision, what it stands on and the inputs it came from.
+ *
+ * Everything the tool says about a room is a figure. "Why", "marginal", "what changed" and what is still to be
+ * measured are all read off it, so a figure is never stripped to a bare number on its way to a screen or a sheet.
+ */
+
+export type FigureUnit = 'mm' | 'deg' | 'kg' | 'N' | 'min' | 'turn' | 'mm/turn' | 'count' | 'ratio'
+
+/** The id of one input: the path to a fact in the kitchen file or day log, by ids and never by position. */
+export type InputId = string
+
+/** What a figure or a rule stands on. `common-practice` is said openly: there is no source. */
+export type Basis =
+  | { readonly kind: 'survey' }
+  | { readonly kind: 'maker' }
+  | { readonly kind: 'wish' }
+  | { readonly kind: 'achieved' }
+  | { readonly kind: 'geometry'; readonly why: string }
+  | { readonly kind: 'standard'; readonly source: string; readonly where: string }
+  | { readonly kind: 'common-practice'; readonly why: string }
+
+/** A figure with a value. `assumed`: it, or something it came from, is a stated default nobody has confirmed. */
+export interface ValueFigure {
+  readonly state: 'known' | 'assumed'
+  readonly value: number
+  /** Precision: the true value lies within value ± pm. Same unit as the value. */
+  readonly pm: number
+  readonly unit: FigureUnit
+  readonly basis: Basis
+  readonly from: readonly InputId[]
+}
+
+/** A figure that cannot be worked out yet; `missing` names the facts that would settle it. */
+export interface UnknownFigure {
+  readonly state: 'unknown'
+  readonly unit: FigureUnit
+  readonly basis: Basis
+  readonly from: readonly InputId[]
+  readonly missing: readonly InputId[]
+}
+
+export type Figure = ValueFigure | UnknownFigure
+
+const surveyed: Basis = { kind: 'survey' }
+
+/** Rounds to a thousandth so that equal sums compare equal; never gives minus zero. */
+export function quantise(value: number): number {
+  return Math.round(value * 1000) / 1000 + 0
+}
+
+/** Input ids once each, in code-unit order, so that the same facts always print the same bytes. */
+export function sortedIds(ids: Iterable<string>): readonly string[] {
+  return [...new Set(ids)].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0))
+}
+
+export function known(
+  value: number,
+  pm: number,
+  unit: FigureUnit,
+  from: readonly InputId[],
+  basis: Basis = surveyed,
+): ValueFigure {
+  return { state: 'known', value: quantise(value), pm: quantise(pm), unit, basis, from: sortedIds(from) }
+}
+
+export function assumed(
+  value: number,
+  pm: number,
+  unit: FigureUnit,
+  from: readonly InputId[],
+  basis: Basis,
+): ValueFigure {
+  return { state: 'assumed', value: quantise(value), pm: quantise(pm), unit, basis, from: sortedIds(from) }
+}
+
+export function unknown(
+  unit: FigureUnit,
+  missing: readonly InputId[],
+  from: readonly InputId[] = missing,
+  basis: Basis = surveyed,
+): UnknownFigure {
+  return { state: 'unknown', unit, basis, from: sortedIds(from), missing: sortedIds(missing) }
+}
+
+export function hasValue(figure: Figure): figure is ValueFigure {
+  return figure.state !== 'unknown'
+}
+
+/** The bare value, or undefined when unknown: only for geometry that has already decided what to do without it. */
+export function valueOf(figure: Figure): number | undefined {
+  return figure.state === 'unknown' ? undefined : figure.value
+}
+
+/**
+ * A figure worked out from others. Unknown if any of them is; assumed if any of them is; its precision is the worst
+ * case of each input moved by its own (the sum of the changes), which never claims more than the readings hold.
+ */
+export function derive(
+  unit: FigureUnit,
+  basis: Basis,
+  inputs: readonly Figure[],
+  work: (...values: number[]) => number,
+): Figure {
+  const from = sortedIds(inputs.flatMap((f) => f.from))
+  const missing = inputs.flatMap((f) => (f.state === 'unknown' ? f.missing : []))
+  if (missing.length > 0 || inputs.some((f) => f.state === 'unknown')) {
+    return { state: 'unknown', unit, basis, from, missing: sortedIds(missing) }
+  }
+  const values = inputs.map((f) => (f as ValueFigure).value)
+  const value = work(...values)
+  let pm = 0
+  inputs.forEach((f, i) => {
+    const step = (f as ValueFigure).pm
+    if (step === 0) return
+    const up = work(...values.map((v, k) => (k === i ? v + step : v)))
+    const down = work(...values.map((v, k) => (k === i ? v - step : v)))
+    pm += Math.max(Math.abs(up - value), Math.abs(down - value))
+  })
+  const state = inputs.some((f) => f.state === 'assumed') ? 'assumed' : 'known'
+  return { state, value: quantise(value), pm: quantise(pm), unit, basis, from }
+}
+
+/** A figure that also rests on further facts (a choice, a kind) that do not change its value but make it exist. */
+export function restingOn(figure: Figure, ids: readonly InputId[]): Figure {
+  return { ...figure, from: sortedIds([...figure.from, ...ids]) }
+}

@@ -1,0 +1,60 @@
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vitest/config'
+
+const DOM_TESTS = ['app', 'ui', 'scene', 'state'].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`)
+const BROWSER_TESTS = ['tests/browser/**/*.test.ts']
+
+export default defineConfig({
+  plugins: [react()],
+  // Relative addresses: the built folder works from any path of any static host.
+  base: './',
+  build: {
+    target: 'es2023',
+    // Read by tests/support/size-check.ts to tell the first load from what is loaded later.
+    manifest: true,
+    chunkSizeWarningLimit: 1200,
+  },
+  worker: { format: 'es' },
+  server: { host: 'localhost' },
+  preview: { host: 'localhost', strictPort: false },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: [...DOM_TESTS, ...BROWSER_TESTS],
+          benchmark: { include: ['tests/**/*.bench.ts'] },
+          testTimeout: 20_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'dom',
+          environment: 'happy-dom',
+          include: DOM_TESTS,
+          setupFiles: ['tests/support/dom-setup.ts'],
+          benchmark: { include: [] },
+          testTimeout: 20_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: BROWSER_TESTS,
+          globalSetup: ['tests/support/browser-setup.ts'],
+          benchmark: { include: [] },
+          // Software rendering is slow and heavy: one file at a time, and patience.
+          fileParallelism: false,
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+        },
+      },
+    ],
+  },
+})
