@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { Figure, FigureUnit } from '../figure'
+import { readLength } from './read-length'
 
 /**
  * How a figure is typed in the kitchen file:
@@ -10,7 +11,7 @@ import type { Figure, FigureUnit } from '../figure'
  *   null, or left out                     unknown
  */
 
-/** Which usual precision a bare number gets: see `kitchen.precision`, or the stated default in `default-precision.ts`. */
+/** Which usual precision a bare number gets: the survey's own, or the stated one in `default-precision.ts`. */
 export type PrecisionClass = 'tape' | 'level' | 'angle' | 'sheet' | 'exact'
 
 /** A typed figure before the walk that gives it its id and precision. The `quantity` tag is what the walk looks for. */
@@ -32,104 +33,142 @@ export type Stamped<T> = T extends Quantity
       ? { readonly [K in keyof T]: Stamped<T[K]> }
       : T
 
-const MM: Readonly<Record<string, number>> = {
-  mm: 1,
-  cm: 10,
-  m: 1000,
-  in: 25.4,
-  '"': 25.4,
-  ft: 304.8,
-  "'": 304.8,
-}
-
-/**
- * Reads a length as people type it, in mm: "2400", "2 400 mm", "2,4 m", "34 1/2 in", `34 1/2"`, `7' 6 1/2"`.
- * Undefined when it is not a length.
- */
-export function readLength(text: string): number | undefined {
-  const t = text.trim().replace(/[\u2009\u202f\u00a0]/g, ' ')
-  const feet = /^(\d+)\s*(?:'|ft)\s*(.+)$/.exec(t)
-  if (feet?.[1] !== undefined && feet[2] !== undefined) {
-    const rest = readLength(/["n]$/.test(feet[2].trim()) ? feet[2] : `${feet[2]} in`)
-    return rest === undefined ? undefined : Number(feet[1]) * 304.8 + rest
-  }
-  const m = /^(-?)(\d[\d ]*(?:[.,]\d+)?)?(?:\s*(\d+)\s*\/\s*(\d+))?\s*(mm|cm|m|in|ft|"|')?$/.exec(t)
-  if (!m) return undefined
-  let whole = m[2]?.trim()
-  let top = m[3]
-  if (whole !== undefined && top !== undefined) {
-    // "1/2" alone: the greedy whole number has eaten nothing of it; "34 1/2": whole is "34".
-    whole = whole.trim()
-  }
-  if (whole === undefined && top === undefined) return undefined
-  // A bare "3/8" is read by the first group as "3" only when a slash follows; repair that case.
-  if (top === undefined && m[4] !== undefined) top = '0'
-  const bottom = m[4] === undefined ? 1 : Number(m[4])
-  if (bottom === 0) return undefined
-  const number =
-    (whole === undefined ? 0 : Number(whole.replace(/ /g, '').replace(',', '.'))) +
-    (top === undefined ? 0 : Number(top) / bottom)
-  const scale = MM[m[5] ?? 'mm']
-  return scale === undefined ? undefined : (m[1] === '-' ? -1 : 1) * number * scale
-}
-
-const finite = z.number()
-const typedLength = z
-  .string()
-  .max(40)
-  .refine((s) => readLength(s) !== undefined, 'is not a length: write 2400, "34 1/2 in" or "2.4 m"')
-
 interface Bounds {
   readonly min?: number
   readonly max?: number
 }
 
-function quantity(unit: FigureUnit, cls: PrecisionClass, { min = 0, max = 100_000 }: Bounds = {}) {
-  const number = finite.min(min).max(max)
-  const length =
-    unit === 'mm'
-      ? z.union([
-          number,
-          typedLength.refine((s) => {
-            const v = readLength(s)
-            return v === undefined || (v >= min && v <= max)
-          }, `must be between ${min} and ${max} mm`),
-        ])
-      : number
-  const full = z.strictObject({
-    value: length.nullable(),
-    pm: (unit === 'mm'
-      ? z.union([finite.min(0).max(1000), typedLength])
-      : finite.min(0).max(1000)
-    ).optional(),
+const UNIT_WORDS: Readonly<Record<FigureUnit, string>> = {
+  mm: ' mm',
+  deg: ' degrees',
+  kg: ' kg',
+  N: ' N',
+  min: ' minutes',
+  turn: ' turns',
+  'mm/turn': ' mm a turn',
+  count: '',
+  ratio: '',
+}
+const LARGEST_PRECISION = 1000
+
+function boundedNumber(unit: FigureUnit, min: number, max: number) {
+  const error = `must be from ${min} to ${max}${UNIT_WORDS[unit]}`
+  return z.number().min(min, { error }).max(max, { error })
+}
+
+function boundedText(min: number, max: number) {
+  return z
+    .string()
+    .max(40)
+    .superRefine((typed, context) => {
+      const value = readLength(typed)
+      const fault =
+        value === undefined
+          ? 'is not a length that can be read in one way only: write 2400, "34 1/2 in" or "2.4 m"'
+          : value < min || value > max
+            ? `must be from ${min} to ${max} mm`
+            : undefined
+      if (fault !== undefined) context.addIssue({ code: 'custom', message: fault })
+    })
+    .describe('A length with its unit: "34 1/2 in", "7 ft 6 in", "2.4 m"; without a unit it is mm.')
+}
+
+function figureObject<T extends z.ZodType>(value: T, pm: T) {
+  return z.strictObject({
+    value,
+    pm: pm.optional(),
     assumed: z.literal(true).optional(),
     because: z.string().max(400).optional(),
   })
-  return z
-    .union([length, full])
-    .nullable()
+}
+
+type TypedNumber = number | string | null
+type TypedQuantity =
+  | TypedNumber
+  | {
+      readonly value: TypedNumber
+      readonly pm?: TypedNumber
+      readonly assumed?: true
+      readonly because?: string
+    }
+
+function numberOf(typed: TypedNumber | undefined): number | null {
+  return typeof typed === 'string' ? (readLength(typed) ?? null) : (typed ?? null)
+}
+
+function tagged(unit: FigureUnit, cls: PrecisionClass, typed: TypedQuantity): Quantity {
+  const full = typed !== null && typeof typed === 'object' ? typed : { value: typed }
+  return {
+    quantity: unit,
+    cls,
+    value: numberOf(full.value),
+    pm: numberOf(full.pm),
+    assumed: full.assumed === true,
+    because: full.because ?? null,
+  }
+}
+
+/** What a union says when nothing in it fits; `issues.ts` prefers the fault of the part that nearly fits. */
+function wanted(unit: FigureUnit): string {
+  const text = unit === 'mm' ? ' text such as "34 1/2 in",' : ''
+  const number = UNIT_WORDS[unit] === '' ? 'a number' : `a number of${UNIT_WORDS[unit]}`
+  return `must be ${number},${text} an object such as { "value": 1 }, or null if it is not known`
+}
+
+/** Inputs with the same bounds are made once: the JSON Schema then names them once, too. */
+function once<T>(make: (unit: FigureUnit, min: number, max: number) => T): typeof make {
+  const made = new Map<string, T>()
+  return (unit, min, max) => {
+    const key = `${unit} ${min} ${max}`
+    const input = made.get(key) ?? make(unit, min, max)
+    made.set(key, input)
+    return input
+  }
+}
+
+const lengthParts = once((_, min, max) => [boundedNumber('mm', min, max), boundedText(min, max)] as const)
+
+const lengthInput = once((_, min, max) => {
+  const [number, text] = lengthParts('mm', min, max)
+  const [pmNumber, pmText] = lengthParts('mm', 0, LARGEST_PRECISION)
+  const error = wanted('mm')
+  const full = figureObject(
+    z.union([number, text, z.null()], { error }),
+    z.union([pmNumber, pmText, z.null()], { error }),
+  )
+  return z.union([number, text, full, z.null()], { error })
+})
+
+const numberInput = once((unit, min, max) => {
+  const number = boundedNumber(unit, min, max)
+  const error = wanted(unit)
+  const full = figureObject(
+    z.union([number, z.null()], { error }),
+    z.union([boundedNumber(unit, 0, LARGEST_PRECISION), z.null()], { error }),
+  )
+  return z.union([number, full, z.null()], { error })
+})
+
+function length(cls: PrecisionClass, { min = 0, max = 100_000 }: Bounds = {}) {
+  return lengthInput('mm', min, max)
     .default(null)
-    .transform((typed): Quantity => {
-      const toNumber = (v: number | string | null | undefined): number | null =>
-        v === null || v === undefined ? null : typeof v === 'string' ? (readLength(v) ?? null) : v
-      const base = { quantity: unit, cls, value: null, pm: null, assumed: false, because: null }
-      if (typed === null || typeof typed !== 'object') return { ...base, value: toNumber(typed) }
-      return {
-        ...base,
-        value: toNumber(typed.value),
-        pm: toNumber(typed.pm),
-        assumed: typed.assumed === true,
-        because: typed.because ?? null,
-      }
-    })
+    .transform((typed) => tagged('mm', cls, typed))
+}
+
+function quantity(unit: FigureUnit, cls: PrecisionClass, { min = 0, max = 100_000 }: Bounds = {}) {
+  return numberInput(unit, min, max)
+    .default(null)
+    .transform((typed) => tagged(unit, cls, typed))
 }
 
 /** A length taken with a tape. */
-export const tape = (bounds?: Bounds) => quantity('mm', 'tape', bounds)
+export const tape = (bounds?: Bounds) => length('tape', bounds)
 /** A reading off a level line or laser. May be negative. */
-export const level = (bounds: Bounds = { min: -10_000, max: 10_000 }) => quantity('mm', 'level', bounds)
+export const level = (bounds: Bounds = { min: -10_000, max: 10_000 }) => length('level', bounds)
 /** A size printed on a maker's sheet or measured on the unit itself. */
-export const sheet = (bounds?: Bounds) => quantity('mm', 'sheet', bounds)
+export const sheet = (bounds?: Bounds) => length('sheet', bounds)
+/** A length that is meant as it stands, such as a precision itself. */
+export const exactLength = (bounds?: Bounds) => length('exact', bounds)
 export const degrees = (bounds: Bounds = { min: 0, max: 360 }) => quantity('deg', 'angle', bounds)
 export const mass = () => quantity('kg', 'exact', { max: 5000 })
 export const force = () => quantity('N', 'exact', { max: 1_000_000 })

@@ -1,5 +1,17 @@
 import { z } from 'zod'
-import { count, degrees, force, level, mass, minutes, perTurn, type Stamped, sheet, tape } from './quantity'
+import {
+  count,
+  degrees,
+  exactLength,
+  force,
+  level,
+  mass,
+  minutes,
+  perTurn,
+  type Stamped,
+  sheet,
+  tape,
+} from './quantity'
 
 /**
  * The kitchen file, version 1: what a survey and a delivery hold. It states facts and wishes; everything else is worked
@@ -17,8 +29,11 @@ export const VERSION = 1
 
 const id = z
   .string()
-  .regex(/^[a-z0-9][a-z0-9-]{0,39}$/, 'an id is small letters, figures and hyphens, at most 40 long')
-  .refine((s) => s !== 'constructor' && s !== 'prototype', 'this word cannot be an id')
+  .regex(
+    /^[a-z0-9][a-z0-9-]{0,39}$/,
+    'must be small letters, figures and hyphens, beginning with a letter or figure, at most 40 long',
+  )
+  .refine((s) => s !== 'constructor' && s !== 'prototype', 'is a word that cannot be an id')
 const text = z.string().max(200)
 /** A yes/no the user may not know. */
 const yesNo = z.boolean().nullable().default(null)
@@ -235,9 +250,11 @@ const wall = z.strictObject({
   widths: list(
     z.strictObject({
       id,
-      at: z.enum(['floor', 'worktop', 'wall-unit']),
-      depth: z.enum(['back', 'middle', 'front']),
-      width: tape(),
+      at: z.enum(['floor', 'worktop', 'wall-unit']).describe('At which height. Read by: survey/run-width.'),
+      depth: z
+        .enum(['back', 'middle', 'front'])
+        .describe('How far out from the wall. Read by: survey/run-width.'),
+      width: tape().describe('Read by: survey/run-width; later: rules of the trade (F01, F02).'),
     }),
     'Up to nine widths of an alcove or run. Read by: survey/run-width; later: rules of the trade (F01, F02).',
   ),
@@ -284,13 +301,20 @@ const wall = z.strictObject({
     z.strictObject({
       id,
       along,
-      over: tape().describe('Height measured over.'),
-      lean: level().describe('Top out into the room: +.'),
+      over: tape().describe('Height measured over. Read by: later: rules of the trade (F48).'),
+      lean: level().describe('Top out into the room: +. Read by: later: rules of the trade (F48).'),
     }),
     'Plumb readings. Read by: later: rules of the trade (F48).',
   ),
   straightness: list(
-    z.strictObject({ id, height, along, bow: level().describe('Hollow: +, belly: −, from a straightedge.') }),
+    z.strictObject({
+      id,
+      height,
+      along,
+      bow: level().describe(
+        'Hollow: +, belly: −, from a straightedge. Read by: later: rules of the trade (F47).',
+      ),
+    }),
     'Straightness readings. Read by: later: rules of the trade (F47).',
   ),
   accessories: list(accessory, 'Accessories on both faces. Read by: holes/bands.'),
@@ -299,6 +323,12 @@ const wall = z.strictObject({
   openings: list(opening, 'Doors and windows. Read by: survey/openings.'),
   traced: oneOf('whole', 'part', 'not-yet').describe(
     'Whether a detector has been over it. Read by: holes/bands, operations.',
+  ),
+  tracedDepth: tape({ max: 500 }).describe(
+    'How deep the detector looks, by its maker, in this wall. Read by: holes/depth.',
+  ),
+  provedDead: yesNo.describe(
+    'The circuits about this wall proved dead by someone competent, for the drilling. Read by: holes/depth.',
   ),
 })
 
@@ -330,7 +360,7 @@ const legs = z.strictObject({
   min: sheet().describe('Shortest, floor to underside of the carcass. Read by: heights/legs.'),
   max: sheet().describe('Longest. Read by: heights/legs.'),
   delivered: sheet().describe('As delivered or set now. Read by: heights/legs.'),
-  perTurn: perTurn().describe('Change of length in one turn. Read by: day/turns.'),
+  perTurn: perTurn().describe('Change of length in one turn. Read by: daylog/turns.'),
   maySwing: yesNo.describe(
     'The maker allows the unit to pivot on its legs when stood up. Read by: placing/stand-up.',
   ),
@@ -344,26 +374,30 @@ const hanging = z.strictObject({
     'Fixing hole of the plate or rail below that edge (− is above). Read by: fixings/hanging.',
   ),
   plateHoles: count().describe('Fixing holes in each plate. Read by: fixings/hanging.'),
-  plateHolePitch: sheet().describe('Hole to hole along the plate, spread evenly about its centre. Read by: fixings/hanging.'),
+  plateHolePitch: sheet().describe(
+    'Hole to hole along the plate, spread evenly about its centre. Read by: fixings/hanging.',
+  ),
   hangerIn: sheet().describe('Centre of the hanger in from the side of the unit. Read by: fixings/hanging.'),
   hookLift: sheet().describe(
     'How far the unit is lifted above its place to hook on. Read by: placing/hook-on.',
   ),
-  up: sheet().describe('Travel of the height screw upwards from mid. Read by: day/turns, heights.'),
-  down: sheet().describe('Travel downwards from mid. Read by: day/turns, heights.'),
+  up: sheet().describe('Travel of the height screw upwards from mid. Read by: daylog/turns, heights.'),
+  down: sheet().describe('Travel downwards from mid. Read by: daylog/turns, heights.'),
   heightScrew: z
     .strictObject({
       place: oneOf('upper', 'lower', 'front', 'inner').describe(
-        'Which of the two screws it is. Read by: day/turns.',
+        'Which of the two screws it is. Read by: daylog/turns.',
       ),
-      perTurn: perTurn().describe('Read by: day/turns.'),
-      clockwise: oneOf('raises', 'lowers').describe('What clockwise does to the unit. Read by: day/turns.'),
+      perTurn: perTurn().describe('Read by: daylog/turns.'),
+      clockwise: oneOf('raises', 'lowers').describe(
+        'What clockwise does to the unit. Read by: daylog/turns.',
+      ),
     })
     .prefault({}),
   drawInScrew: z
     .strictObject({
       place: oneOf('upper', 'lower', 'front', 'inner').describe('Read by: words.'),
-      perTurn: perTurn().describe('Read by: day/turns.'),
+      perTurn: perTurn().describe('Read by: daylog/turns.'),
     })
     .prefault({}),
   antiLift: yesNo.describe('Has a lock against being lifted off. Read by: operations/lock.'),
@@ -496,7 +530,7 @@ const unit = z.strictObject({
 
 const appliance = z.strictObject({
   id,
-  name: text.optional(),
+  name: text.optional().describe("The user's own text. Read by: words."),
   kind: z
     .enum([
       'dishwasher',
@@ -535,7 +569,7 @@ const appliance = z.strictObject({
 
 const finishing = z.strictObject({
   id,
-  name: text.optional(),
+  name: text.optional().describe("The user's own text. Read by: words."),
   kind: z
     .enum(['end-panel', 'filler', 'plinth', 'cornice', 'pelmet', 'upstand', 'splashback', 'scribe'])
     .describe('Read by: operations/finishing, units/positions.'),
@@ -560,7 +594,7 @@ const finishing = z.strictObject({
 
 const worktop = z.strictObject({
   id,
-  name: text.optional(),
+  name: text.optional().describe("The user's own text. Read by: words."),
   over: z
     .array(id)
     .max(60)
@@ -572,9 +606,22 @@ const worktop = z.strictObject({
     'Read by: later: worktops.',
   ),
   mass: mass().describe('Read by: later: worktops.'),
-  joints: list(z.strictObject({ id, along, wall: id }), 'Read by: later: worktops.'),
+  joints: list(
+    z.strictObject({ id, along, wall: id.describe('Read by: later: worktops.') }),
+    'Read by: later: worktops.',
+  ),
   cutouts: list(
-    z.strictObject({ id, for: id, wall: id, left: along, width: sheet(), front: sheet(), depth: sheet() }),
+    z.strictObject({
+      id,
+      for: id.describe(
+        'The sink or hob it is cut for, listed among the appliances. Read by: later: worktops.',
+      ),
+      wall: id.describe('Read by: later: worktops.'),
+      left: along.describe('Read by: later: worktops.'),
+      width: sheet().describe('Along the wall. Read by: later: worktops.'),
+      front: sheet().describe('From the front edge of the worktop. Read by: later: worktops.'),
+      depth: sheet().describe('From front to back. Read by: later: worktops.'),
+    }),
     'Read by: later: worktops.',
   ),
 })
@@ -617,7 +664,7 @@ const orderWish = z.strictObject({
 
 const person = z.strictObject({
   id,
-  name: text.optional(),
+  name: text.optional().describe("The user's own text. Read by: words."),
   filter: oneOf('man', 'woman').describe(
     'Which column of the published lifting filter to read. Read by: lifting/filter.',
   ),
@@ -629,14 +676,18 @@ const person = z.strictObject({
     .default(true)
     .describe('False: a helper with windows. Read by: order; later: crew schedule.'),
   windows: list(
-    z.strictObject({ id, from: z.string().max(30), to: z.string().max(30) }),
+    z.strictObject({
+      id,
+      from: z.string().max(30).describe('Read by: later: crew schedule.'),
+      to: z.string().max(30).describe('Read by: later: crew schedule.'),
+    }),
     'When a helper is there, as local date and time. Read by: later: crew schedule.',
   ),
 })
 
 const fixing = z.strictObject({
   id,
-  name: text.optional(),
+  name: text.optional().describe("The user's own text. Read by: words."),
   kind: z
     .enum(['wood-screw', 'screw-and-plug', 'frame-plug', 'anchor', 'stand-off', 'bracket-screw'])
     .describe('Read by: fixings/choose.'),
@@ -674,10 +725,14 @@ const rail = z.strictObject({
   length: sheet().describe('Stock length. Read by: later: cutting.'),
 })
 
+const YEAR = { error: 'must be a year from 1000 to 2200' }
+/** Whoever reads the way in: the same for each of its figures. */
+const ROUTE = 'Read by: later: rules of the trade (F07, F08).'
+
 export const kitchenSchema = z.strictObject({
   format: z.literal(FORMAT),
   version: z.literal(VERSION),
-  name: text.describe('Read by: every screen and sheet.'),
+  name: text.describe('Read by: app, sheets.'),
   region: oneOf('uk', 'north-america', 'continental').describe(
     'Which region pack; never guessed. Read by: region.',
   ),
@@ -687,17 +742,17 @@ export const kitchenSchema = z.strictObject({
     .strictObject({
       date: z.string().max(30).optional().describe('Read by: sheets.'),
       by: text.optional().describe('Read by: sheets.'),
-      tapePrecision: tape({ min: 0, max: 100 }).describe(
-        'Usual ± of a taped length; null: the stated usual one. Read by: kitchen/parse.',
+      tapePrecision: exactLength({ min: 0, max: 100 }).describe(
+        'Usual ± of a taped length; null: the stated usual one. Read by: kitchen/stamp.',
       ),
-      levelPrecision: tape({ min: 0, max: 100 }).describe(
-        'Usual ± of a reading off the line. Read by: kitchen/parse.',
+      levelPrecision: exactLength({ min: 0, max: 100 }).describe(
+        'Usual ± of a reading off the line. Read by: kitchen/stamp.',
       ),
       houseBuilt: z
         .number()
         .int()
-        .min(1000)
-        .max(2200)
+        .min(1000, YEAR)
+        .max(2200, YEAR)
         .nullable()
         .default(null)
         .describe('Year. Read by: operations/make-safe (asbestos).'),
@@ -761,7 +816,10 @@ export const kitchenSchema = z.strictObject({
       heights: list(heightWish, 'Read by: heights/demands.'),
       order: list(orderWish, 'Read by: order/wishes.'),
       overrides: list(
-        z.strictObject({ id, arc: z.string().max(300).describe('The preferred order reason set aside.') }),
+        z.strictObject({
+          id,
+          arc: z.string().max(300).describe('The preferred order reason set aside. Read by: order/arrange.'),
+        }),
         'Read by: order/arrange.',
       ),
     })
@@ -782,16 +840,16 @@ export const kitchenSchema = z.strictObject({
     .array(
       z.strictObject({
         id,
-        kind: z.enum(['door', 'corner', 'stairs', 'lift-car']),
-        width: tape(),
-        width2: tape(),
-        height: tape(),
-        ceiling: tape(),
+        kind: z.enum(['door', 'corner', 'stairs', 'lift-car']).describe(ROUTE),
+        width: tape().describe(ROUTE),
+        width2: tape().describe(`The way on, past a corner. ${ROUTE}`),
+        height: tape().describe(ROUTE),
+        ceiling: tape().describe(ROUTE),
       }),
     )
     .max(50)
     .default([])
-    .describe('In order, the way in from the street. Read by: later: rules of the trade (F07, F08).'),
+    .describe(`In order, the way in from the street. ${ROUTE}`),
   staging: place
     .nullable()
     .default(null)

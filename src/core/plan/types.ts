@@ -160,6 +160,23 @@ export interface LegPlan {
   readonly within: 'yes' | 'too-short' | 'too-long' | 'not-known';
 }
 
+/** One adjuster of a unit: a leg by its foot, or the height screw of the hanger on one side. */
+export interface Adjuster {
+  readonly kind: 'leg' | 'height-screw';
+  readonly id: string;
+  /** Where it acts, from the unit's left side and from its back. */
+  readonly x: Figure;
+  readonly y: Figure;
+  readonly perTurn: Figure;
+  /** What clockwise, seen by the one turning it, does; null: not known, and then it is tried, never assumed. */
+  readonly clockwise: 'raises' | 'lowers' | null;
+  /** Which screw of the hanger it is. */
+  readonly place: string | null;
+  /** How far it can still go from where it is set. */
+  readonly upLeft: Figure;
+  readonly downLeft: Figure;
+}
+
 /** The only things the tool says about capacity. There is no "safe". */
 export type Verdict = 'exceeds' | 'below the figure you entered' | 'unknown';
 
@@ -203,6 +220,7 @@ export interface UnitPlan {
   readonly pose: Pose | null;
   readonly solid: readonly LocalBox[];
   readonly legs: readonly LegPlan[];
+  readonly adjusters: readonly Adjuster[];
   readonly lift: LiftPlan;
   readonly holding: HoldingPlan | null;
   /** Tall: diagonal it needs while being stood up, over which side, and the lowest ceiling over that sweep. */
@@ -246,6 +264,8 @@ export interface Band {
   readonly right: number | null;
   readonly bottom: number | null;
   readonly top: number | null;
+  /** Its drawn edges are right to within ± this, by the readings it came from: a hole nearer an edge than that is an `ask`. */
+  readonly pm: number;
   readonly unknownBecause: readonly InputId[];
   readonly from: readonly InputId[];
   readonly basis: Basis;
@@ -290,7 +310,7 @@ export type PathSegment =
 /** One way of bringing a unit from a staging pose to its place. Moves are horizontal or vertical, never both at once. */
 export interface PlacingPath {
   readonly unit: UnitId;
-  readonly approach: 'front' | 'left' | 'right' | 'above';
+  readonly approach: 'front' | 'left' | 'right' | 'back' | 'above';
   readonly segments: readonly PathSegment[];
   /** Units that would be in its way if they already stood. */
   readonly blockedBy: readonly UnitId[];
@@ -443,6 +463,33 @@ export interface OrderReport {
   readonly method: string;
 }
 
+/**
+ * A thing in or on a wall as surveyed, its place worked out: what drawings show in the wall. A null end is open (a stud
+ * runs from floor to ceiling); an unknown figure is an end nobody has read.
+ */
+export interface WallThing {
+  readonly id: string;
+  readonly wall: WallId;
+  readonly kind: 'stud' | 'nogging' | 'pattress' | 'accessory' | 'service' | 'door' | 'window' | 'arch' | 'hatch';
+  /** Of a service: what runs in it, one rectangle a straight piece. */
+  readonly carries?: 'cable' | 'water-cold' | 'water-hot' | 'heating' | 'gas' | 'waste' | 'duct' | 'not-known';
+  readonly left: Figure;
+  readonly right: Figure;
+  readonly bottom: Figure | null;
+  readonly top: Figure | null;
+}
+
+/** A part that is fitted after the units: worktop, panel, plinth, front. Same frames as a unit. */
+export interface FittedPart {
+  readonly part: string;
+  readonly name: string;
+  readonly kind: 'worktop' | 'front' | 'end-panel' | 'filler' | 'plinth' | 'cornice' | 'pelmet' | 'upstand' | 'splashback' | 'scribe';
+  readonly of: readonly UnitId[];
+  /** Null when a figure it needs is unknown. */
+  readonly pose: Pose | null;
+  readonly solid: readonly LocalBox[];
+}
+
 export interface Plan {
   readonly stamp: { readonly hash: string; readonly rules: string; readonly region: string | null };
   readonly name: string;
@@ -457,6 +504,9 @@ export interface Plan {
   readonly bands: readonly Band[];
   readonly holes: readonly Hole[];
   readonly obstacles: readonly Obstacle[];
+  /** For drawings; absent while nothing works them out. */
+  readonly wallThings?: readonly WallThing[];
+  readonly parts?: readonly FittedPart[];
   readonly paths: readonly PlacingPath[];
   /** In the order they are to be done. */
   readonly operations: readonly Operation[];

@@ -1,0 +1,62 @@
+import { type FactShape, KITCHEN_FACTS } from './fact-shape'
+import { at, isRecord, itemsAt, ownId, rootSpot, type Spot } from './json'
+import { measureAt } from './measure'
+
+/** What a cited fact turns out to be: in the file with or without a value, or nothing a kitchen file could hold. */
+export type FactState = 'known' | 'not known' | 'no such fact'
+
+/** Looks cited facts up in one kitchen file and its day log. */
+export type FactBook = (id: string) => FactState
+
+export function factBook(
+  kitchen: unknown,
+  observed: ReadonlyMap<string, unknown>,
+  logEntries: ReadonlySet<string>,
+): FactBook {
+  const file = rootSpot(kitchen, observed)
+  const seen = new Map<string, FactState>()
+  return (id) => {
+    const before = seen.get(id)
+    if (before !== undefined) return before
+    const state = id.startsWith('log.') ? logged(id, logEntries) : lookUp(file, KITCHEN_FACTS, id.split('.'))
+    seen.set(id, state)
+    return state
+  }
+}
+
+function logged(id: string, entries: ReadonlySet<string>): FactState {
+  return entries.has(id.split('.')[1] ?? '') ? 'known' : 'no such fact'
+}
+
+function lookUp(spot: Spot, shape: FactShape, way: readonly string[]): FactState {
+  const [step, ...rest] = way
+  if (step === undefined) return stateOf(spot, shape)
+  if (typeof shape === 'string') return 'no such fact'
+  if ('list' in shape) {
+    // The line needs no entry in the file: it is what everything is measured from.
+    if (spot.id === 'lines' && step === 'line') return 'known'
+    const item = listed(spot).find((thing) => ownId(thing) === step)
+    return item === undefined ? 'no such fact' : lookUp(item, shape.list, rest)
+  }
+  const inner = Object.hasOwn(shape.fields, step) ? shape.fields[step] : undefined
+  return inner === undefined ? 'no such fact' : lookUp(at(spot, step), inner, rest)
+}
+
+function listed(spot: Spot): readonly Spot[] {
+  return itemsAt({ ...spot, json: { here: spot.json } }, 'here').map((thing) => ({
+    ...thing,
+    id: `${spot.id}.${ownId(thing)}`,
+  }))
+}
+
+/** A group of figures (a height, a place, a list of readings) is known when something of it is. */
+function stateOf(spot: Spot, shape: FactShape): FactState {
+  const known = (yes: boolean): FactState => (yes ? 'known' : 'not known')
+  if (shape === 'figure') return known(measureAt({ ...spot, json: { v: spot.json } }, 'v').value !== null)
+  if (shape === 'word') return known(spot.json !== undefined && spot.json !== null)
+  if ('list' in shape) return known(Array.isArray(spot.json) && spot.json.length > 0)
+  const parts = Object.entries(shape.fields)
+  return known(
+    isRecord(spot.json) && parts.some(([key, inner]) => stateOf(at(spot, key), inner) === 'known'),
+  )
+}

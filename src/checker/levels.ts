@@ -1,0 +1,72 @@
+import type { PlanPoint } from '../core/plan/types'
+import type { Given, GivenHeight, GivenPlace } from './given'
+import { isKnown, less, type Measure, notKnown, sum } from './measure'
+import { fromLeft, pointMeasures, type Room } from './room'
+import { type Reading, type Surface, surfaceOver, type Triangle } from './surface'
+
+/** Heights re the line, and the surfaces they are read from. */
+export interface Levels {
+  readonly floor: Surface
+  readonly ceiling: Surface
+  /** A height as typed; `over` is where it is measured above the floor. */
+  readonly of: (height: GivenHeight, over: PlanPoint | null) => Measure
+}
+
+export function buildLevels(
+  given: Given,
+  room: Room,
+  floorTriangles: readonly (readonly [string, string, string])[] | null,
+): Levels {
+  const readings = floorReadings(given, room)
+  const floor = surfaceOver(readings, trianglesById(readings, floorTriangles), 'floor.readings')
+  const of = (height: GivenHeight, over: PlanPoint | null): Measure => heightOf(given, floor, height, over)
+  const over = given.ceiling.flatMap((c): readonly Reading[] => {
+    const { point } = placePoint(given, room, c.at)
+    return point === null ? [] : [{ id: c.id, at: point, z: of(c.height, point) }]
+  })
+  return { floor, ceiling: surfaceOver(over, null, 'ceiling'), of }
+}
+
+/** The floor readings whose place is known, with their level: the line's height less the drop. */
+export function floorReadings(given: Given, room: Room): readonly Reading[] {
+  return given.readings.flatMap((r): readonly Reading[] => {
+    const { point } = placePoint(given, room, r.at)
+    return point === null ? [] : [{ id: r.id, at: point, z: less(lineLevel(given, r.line), r.drop) }]
+  })
+}
+
+export function trianglesById(
+  readings: readonly Reading[],
+  ids: readonly (readonly [string, string, string])[] | null,
+): readonly Triangle[] | null {
+  if (ids === null) return null
+  const byId = new Map(readings.map((r) => [r.id, r]))
+  const found = ids.map((three) => three.map((id) => byId.get(id)))
+  return found.flatMap(([a, b, c]) =>
+    a === undefined || b === undefined || c === undefined ? [] : [[a, b, c] as const],
+  )
+}
+
+export function placePoint(
+  given: Given,
+  room: Room,
+  place: GivenPlace,
+): { readonly point: PlanPoint | null; readonly missing: readonly string[] } {
+  const wall = given.walls.find((w) => w.id === place.wall)
+  const along = wall === undefined ? place.along.at : fromLeft(wall, place.along)
+  return pointMeasures(room.frames.get(place.wall), along, place.out)
+}
+
+function lineLevel(given: Given, id: string): Measure {
+  const line = given.lines.find((l) => l.id === id)
+  // A file without lines still has the line: height 0, exactly.
+  if (line === undefined) return { value: 0, assumed: false, from: [`lines.${id}`], missing: [] }
+  return line.offset
+}
+
+function heightOf(given: Given, floor: Surface, height: GivenHeight, over: PlanPoint | null): Measure {
+  if (isKnown(height.up)) return sum(lineLevel(given, height.line), height.up)
+  if (isKnown(height.down)) return less(lineLevel(given, height.line), height.down)
+  if (!isKnown(height.aboveFloor)) return notKnown(height.id)
+  return over === null ? notKnown('floor.readings') : sum(floor.at(over), height.aboveFloor)
+}

@@ -1,0 +1,66 @@
+import { factId } from '../kitchen/fact-id'
+import type { DayLog, LogEntry } from './schema'
+
+/**
+ * The kitchen file as the day has corrected it: surveyed facts found to be otherwise, and hardware tried on one unit,
+ * which then holds for every unit with the same way of hanging or standing whose own sheet does not say. The file the
+ * user keeps is not touched; this is a new value with the same ids.
+ */
+export function withObservations(file: unknown, log: DayLog): { readonly file: unknown; readonly lost: readonly string[] } {
+  let out = file
+  const lost: string[] = []
+  for (const entry of log.entries) {
+    for (const [path, value] of patchesOf(entry, out)) {
+      const next = put(out, path.split('.'), value)
+      if (next === undefined) lost.push(entry.id)
+      else out = next
+    }
+  }
+  return { file: out, lost }
+}
+
+function patchesOf(entry: LogEntry, file: unknown): readonly (readonly [string, unknown])[] {
+  if (entry.kind === 'observed') return [[entry.fact, entry.value]]
+  if (entry.kind === 'tried') return triedPatches(entry, file)
+  return []
+}
+
+interface RawUnit {
+  readonly id: string
+  readonly stands?: string | null
+}
+
+function triedPatches(entry: LogEntry & { kind: 'tried' }, file: unknown): readonly (readonly [string, unknown])[] {
+  const units = ((file as { units?: readonly RawUnit[] }).units ?? []) as readonly RawUnit[]
+  const tried = units.find((u) => u.id === entry.unit)
+  const alike = units.filter((u) => u.stands === tried?.stands)
+  const perTurn =
+    entry.perTurn.state === 'unknown' ? null : { value: entry.perTurn.value, pm: entry.perTurn.pm, because: `tried on ${entry.unit}` }
+  return alike.flatMap((u) => {
+    const where =
+      entry.part === 'leg'
+        ? ['units', u.id, 'legs']
+        : ['units', u.id, 'hanging', entry.part === 'height-screw' ? 'heightScrew' : 'drawInScrew']
+    const facts: [string, unknown][] = [[factId(...where, 'perTurn'), perTurn]]
+    if (entry.part !== 'leg' && entry.place !== null) facts.push([factId(...where, 'place'), entry.place])
+    if (entry.part === 'height-screw' && entry.clockwise !== null)
+      facts.push([factId(...where, 'clockwise'), entry.clockwise])
+    return facts
+  })
+}
+
+/** A copy of `value` with the fact at `path` replaced; undefined when there is no such listed thing. */
+function put(value: unknown, path: readonly string[], fact: unknown): unknown {
+  const [head, ...rest] = path
+  if (head === undefined) return fact
+  if (Array.isArray(value)) {
+    const at = value.findIndex((item) => (item as { id?: unknown } | null)?.id === head)
+    if (at < 0) return undefined
+    const next = put(value[at], rest, fact)
+    return next === undefined ? undefined : value.map((item, i) => (i === at ? next : item))
+  }
+  if (typeof value === 'number' || typeof value === 'string' || Array.isArray(value)) return undefined
+  const object = (value ?? {}) as Readonly<Record<string, unknown>>
+  const next = put(Object.hasOwn(object, head) ? object[head] : undefined, rest, fact)
+  return next === undefined ? undefined : { ...object, [head]: next }
+}

@@ -1,0 +1,93 @@
+import { type Basis, type Figure, known, valueOf } from '../figure'
+import { factId } from '../kitchen/fact-id'
+import type { Wall } from '../kitchen/schema'
+import type { Band } from '../plan/types'
+import type { Survey } from '../survey/survey'
+import { band } from './band'
+
+/** How far a lintel runs on into the wall at each end. */
+const BEARING = 150
+/** Over an opening whose lintel nobody has entered, one is expected this far up. */
+const LIKELY_HEIGHT = 300
+const ON_FACE = known(0, 0, 'mm', [])
+
+const basis: Basis = {
+  kind: 'common-practice',
+  why: 'a lintel bears about 150 mm on the wall at each end; a prestressed one must not be drilled in its tension zone, nor a steel without a design',
+}
+
+/**
+ * Where a lintel or a steel lies in the wall, its bearings included. Whether a hole in it is refused outright or only
+ * asked about depends on what it is made of: see `lintelVerdict`.
+ */
+export function lintelBands(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Band[] {
+  return wall.lintels.map((lintel) => {
+    const left = survey.along(wall.id, lintel.left)
+    const right = survey.along(wall.id, lintel.right)
+    return band({
+      id: `lintel.${wall.id}.${lintel.id}`,
+      wall: wall.id,
+      kind: 'lintel',
+      about: [lintel.id],
+      left: { at: left, off: -BEARING },
+      right: { at: right, off: BEARING },
+      bottom: { at: survey.height(lintel.bottom, { wall: wall.id, along: left, out: ON_FACE }), off: 0 },
+      top: { at: survey.height(lintel.top, { wall: wall.id, along: left, out: ON_FACE }), off: 0 },
+      from: [factId('walls', wall.id, 'lintels', lintel.id, 'kind')],
+      basis,
+    })
+  })
+}
+
+/** What a hole in this lintel is: timber and plain concrete may be drilled by those who know it, the rest may not. */
+export function lintelVerdict(kind: Wall['lintels'][number]['kind']): 'refused' | 'ask' {
+  return kind === 'timber' || kind === 'concrete' ? 'ask' : 'refused'
+}
+
+/** A rectangle on a wall, seen from inside; an open side is infinite. */
+export interface Rectangle {
+  readonly id: string
+  readonly left: number
+  readonly right: number
+  readonly bottom: number
+  readonly top: number
+}
+
+const orElse = (figure: Figure, otherwise: number): number => valueOf(figure) ?? otherwise
+
+/** Doors, windows, arches and hatches of a wall whose sides are known. A door without a threshold reaches the floor. */
+export function openingsOn(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Rectangle[] {
+  return wall.openings.flatMap((opening): readonly Rectangle[] => {
+    const left = survey.along(wall.id, opening.left)
+    const [l, r] = [valueOf(left), valueOf(survey.along(wall.id, opening.right))]
+    if (l === undefined || r === undefined) return []
+    const at = { wall: wall.id, along: left, out: ON_FACE }
+    const top = orElse(survey.height(opening.top, at), Number.POSITIVE_INFINITY)
+    const bottom = orElse(survey.height(opening.bottom, at), Number.NEGATIVE_INFINITY)
+    return [{ id: opening.id, left: l, right: r, bottom, top }]
+  })
+}
+
+/**
+ * Where a lintel must be though none was entered: over every opening something carries the wall. Left out where a
+ * lintel that was entered lies over the same opening.
+ */
+export function likelyLintels(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Rectangle[] {
+  const entered = lintelBands(wall, survey)
+  return openingsOn(wall, survey)
+    .filter((opening) => Number.isFinite(opening.top))
+    .filter((opening) => !entered.some((b) => liesOver(b, opening)))
+    .map((opening) => ({
+      id: opening.id,
+      left: opening.left - BEARING,
+      right: opening.right + BEARING,
+      bottom: opening.top,
+      top: opening.top + LIKELY_HEIGHT,
+    }))
+}
+
+function liesOver(lintel: Band, opening: Rectangle): boolean {
+  if (lintel.left === null || lintel.right === null || lintel.bottom === null) return false
+  const overlaps = lintel.left <= opening.right && lintel.right >= opening.left
+  return overlaps && lintel.bottom >= opening.top - LIKELY_HEIGHT && lintel.bottom <= opening.top + LIKELY_HEIGHT
+}

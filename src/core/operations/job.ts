@@ -1,0 +1,127 @@
+import type { Kitchen, Unit, Wall } from '../kitchen/schema'
+import { compareIds } from '../kitchen/normalise'
+import type { Hole, HolePurpose, UnitId, UnitPlan, WallId } from '../plan/types'
+import type { OperationContext } from './operation-context'
+
+/** How a unit comes to be held up, which decides what is done with it. */
+export type Way = 'tall' | 'hung' | 'base' | 'island'
+
+/** A unit that is to be fitted. Spaces for appliances are not: nothing is put up there. */
+export interface FittedUnit {
+  readonly id: UnitId
+  readonly unit: Unit
+  readonly plan: UnitPlan
+  readonly name: string
+  readonly way: Way
+  /** For hung units, what they hang by; null for the others. */
+  readonly hangs: 'plates' | 'rail' | 'back-rail-screws' | 'cleat' | null
+  readonly wall: WallId
+  /** Has a second fixing through its rail, without which it is not secured: on stud walls, and where nobody knows. */
+  readonly wantsSecondFixing: boolean
+  /** The rails it hangs on, by id. */
+  readonly rails: readonly string[]
+}
+
+/** The kitchen read once for all makers of operations and reasons: lists in order of ids, look-ups by id. */
+export interface Job {
+  readonly context: OperationContext
+  readonly kitchen: Kitchen
+  readonly units: readonly FittedUnit[]
+  readonly unit: (id: UnitId) => FittedUnit | undefined
+  readonly wall: (id: WallId) => Wall | undefined
+  readonly walls: readonly Wall[]
+  readonly wallName: (id: WallId) => string
+  readonly name: (id: string) => string
+  /** Holes made for a unit or rail, refused ones left out. */
+  readonly holesFor: (id: string, ...purposes: readonly HolePurpose[]) => readonly Hole[]
+  readonly holesIn: (wall: WallId) => readonly Hole[]
+}
+
+const HUNG_BY = ['plates', 'rail', 'back-rail-screws', 'cleat'] as const
+const HUNG_KINDS: readonly string[] = ['wall', 'corner-wall', 'bridging']
+const STUD_WALLS: readonly string[] = ['timber-stud', 'metal-stud', 'lath-and-plaster']
+
+const byId = <T extends { readonly id: string }>(list: readonly T[]): readonly T[] =>
+  [...list].sort((a, b) => compareIds(a.id, b.id))
+
+/** What a unit hangs by; null when it stands. Not said: wall units hang on plates until somebody says otherwise. */
+export function hangsBy(unit: Pick<Unit, 'kind' | 'stands'>): FittedUnit['hangs'] {
+  const said = HUNG_BY.find((way) => way === unit.stands)
+  if (said !== undefined) return said
+  return unit.stands === null && HUNG_KINDS.includes(unit.kind) ? 'plates' : null
+}
+
+export function isStudWall(wall: Pick<Wall, 'construction'> | undefined): boolean {
+  return STUD_WALLS.includes(wall?.construction ?? '')
+}
+
+function wayOf(unit: Unit): Way {
+  if (hangsBy(unit) !== null) return 'hung'
+  if (unit.kind === 'tall') return 'tall'
+  return unit.kind === 'island' ? 'island' : 'base'
+}
+
+/** Whether nothing is put up there: the place of an appliance. */
+function isSpace(unit: Unit): boolean {
+  return unit.kind === 'appliance-space'
+}
+
+/** Which rail or unit a hole is for: the second word of its id, for a rail's holes name all its units. */
+function holeOwner(hole: Hole): string {
+  return hole.id.split('.')[1] ?? ''
+}
+
+/** Reads the context once. Ties and lists go by id, so that the order things were typed in changes nothing. */
+export function readJob(context: OperationContext): Job {
+  const { kitchen } = context
+  const plans = new Map(context.units.map((plan) => [plan.unit, plan]))
+  const walls = new Map(kitchen.walls.map((wall) => [wall.id, wall]))
+  const frames = new Map(context.survey.frames.map((frame) => [frame.wall, frame]))
+  const name = (id: string) => context.names.get(id) ?? kitchen.units.find((u) => u.id === id)?.name ?? id
+  const fitted = (unit: Unit): readonly FittedUnit[] => {
+    const plan = plans.get(unit.id)
+    if (plan === undefined || isSpace(unit)) return []
+    const wall = walls.get(unit.wall)
+    const hangs = hangsBy(unit)
+    return [
+      {
+        id: unit.id,
+        unit,
+        plan,
+        name: name(unit.id),
+        way: wayOf(unit),
+        hangs,
+        wall: unit.wall,
+        wantsSecondFixing:
+          hangs !== null && (hangs === 'back-rail-screws' || isStudWall(wall) || wall?.construction === null),
+        rails: byId(kitchen.rails).flatMap((rail) => (rail.units.includes(unit.id) ? [rail.id] : [])),
+      },
+    ]
+  }
+  const units = byId(kitchen.units).flatMap(fitted)
+  const unitMap = new Map(units.map((u) => [u.id, u]))
+  const holes = [...context.holes].sort((a, b) => (a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
+  const owned = new Map<string, Hole[]>()
+  for (const hole of holes) {
+    if (hole.verdict === 'refused') continue
+    const owner = holeOwner(hole)
+    owned.set(owner, [...(owned.get(owner) ?? []), hole])
+  }
+  return {
+    context,
+    kitchen,
+    units,
+    unit: (id) => unitMap.get(id),
+    wall: (id) => walls.get(id),
+    walls: kitchen.walls,
+    wallName: (id) => frames.get(id)?.name ?? walls.get(id)?.name ?? `wall ${id}`,
+    name,
+    holesFor: (id, ...purposes) => (owned.get(id) ?? []).filter((hole) => purposes.includes(hole.purpose)),
+    holesIn: (wall) => holes.filter((hole) => hole.wall === wall),
+  }
+}
+
+/** Names joined as they are written in a list. */
+export function listed(names: readonly string[]): string {
+  return names.join(', ')
+}

@@ -1,0 +1,81 @@
+import type { Figure } from '../figure'
+import type { Operation, WallId } from '../plan/types'
+import { drillFor, drillingCautions } from './cautions'
+import type { Job } from './job'
+import { check, operation, shown, told, toldFigure, when } from './make'
+import { minutesFor, WORK } from './minutes'
+import { TOLERANCE, usual } from './tolerances'
+
+interface Timber {
+  readonly wall: WallId
+  readonly id: string
+  readonly kind: 'nogging' | 'pattress'
+  readonly from: Figure
+  readonly to: Figure
+  readonly height: Figure
+  /** For whom it is needed and not yet in the survey; null: it is in the survey. */
+  readonly neededFor: string | null
+  readonly facts: readonly string[]
+}
+
+/** Timber in the survey, let in or to be let in, and timber that the second fixings need and do not find. */
+export function timbers(job: Job): readonly Timber[] {
+  const { survey, neededNoggings } = job.context
+  const planned = job.walls.flatMap((wall) =>
+    wall.noggings.map((n): Timber => {
+      const from = survey.along(wall.id, n.from)
+      const to = survey.along(wall.id, n.to)
+      const height = survey.height(n.centre, { wall: wall.id, along: from, out: usual(0) })
+      const fact = `walls.${wall.id}.noggings.${n.id}`
+      return { wall: wall.id, id: n.id, kind: n.kind, from, to, height, neededFor: null, facts: [fact] }
+    }),
+  )
+  const needed = neededNoggings.map(
+    (n): Timber => ({
+      wall: n.wall,
+      id: n.id,
+      kind: 'nogging',
+      from: n.from,
+      to: n.to,
+      height: n.height,
+      neededFor: n.unit,
+      facts: [`units.${n.unit}`, `walls.${n.wall}.construction`],
+    }),
+  )
+  return [...planned, ...needed]
+}
+
+function fitNogging(job: Job, timber: Timber): Operation {
+  const { wall, id, from, to, height } = timber
+  const name = job.wallName(wall)
+  return operation(job, {
+    kind: 'fit-nogging',
+    on: [`${wall}.${id}`],
+    stage: 'walls-ready',
+    title: told('fit-nogging', `title.${timber.kind}`, { wall: name }),
+    does: [
+      ...when(
+        timber.neededFor !== null,
+        told('fit-nogging', 'needed-for', { unit: job.name(timber.neededFor ?? '') }),
+      ),
+      toldFigure('fit-nogging', 'place', { from, to, height }),
+      told('fit-nogging', timber.kind),
+      told('fit-nogging', 'record'),
+    ],
+    figures: [
+      shown('from', from, 'timber-from', { wall: name }),
+      shown('to', to, 'timber-to', { wall: name }),
+      shown('height', height, 'timber-height'),
+    ],
+    checks: [check(`fit-nogging.${wall}.${id}`, 'timber-flush', {}, usual(0), TOLERANCE.noggingFlush)],
+    cautions: drillingCautions(job.wall(wall)),
+    tools: ['saw', ...drillFor(job.wall(wall)), 'level'],
+    minutes: minutesFor(WORK.nogging),
+    wall,
+    facts: timber.facts,
+  })
+}
+
+export function fitNoggings(job: Job): readonly Operation[] {
+  return timbers(job).map((timber) => fitNogging(job, timber))
+}

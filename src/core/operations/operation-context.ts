@@ -1,0 +1,54 @@
+import type { Achieved } from '../daylog/achieved'
+import type { Figure } from '../figure'
+import type { Kitchen } from '../kitchen/schema'
+import type {
+  Band,
+  FloorSurface,
+  Heights,
+  HeightLine,
+  Hole,
+  PlacingPath,
+  RailPlan,
+  UnitId,
+  UnitPlan,
+  WallId,
+  WallMark,
+} from '../plan/types'
+import type { RegionPack } from '../region/region'
+import type { Survey } from '../survey/survey'
+import type { PartPosition } from '../units/positions'
+
+/** Timber or board that must be let into a wall because a unit's second fixings find none there. */
+export interface NeededNogging {
+  readonly id: string
+  readonly wall: WallId
+  readonly unit: UnitId
+  /** Along the wall, from its left corner. */
+  readonly from: Figure
+  readonly to: Figure
+  /** Its middle, re the line. */
+  readonly height: Figure
+}
+
+/** All that has been worked out of a kitchen before its work is listed: the operations are read off this. */
+export interface OperationContext {
+  readonly kitchen: Kitchen
+  readonly region: RegionPack | null
+  readonly survey: Pick<Survey, 'frames' | 'along' | 'height'>
+  readonly floor: Pick<FloorSurface, 'highPoint' | 'fall'>
+  /** Names as they are said and written: "wall unit 3", or the user's own. By unit id. */
+  readonly names: ReadonlyMap<string, string>
+  readonly heights: Heights
+  /** Every unit with its place, legs, lift, holding, hook-on and stand-up. */
+  readonly units: readonly UnitPlan[]
+  readonly parts: readonly PartPosition[]
+  readonly rails: readonly RailPlan[]
+  readonly holes: readonly Hole[]
+  readonly bands: readonly Band[]
+  readonly lines: readonly HeightLine[]
+  readonly marks: readonly WallMark[]
+  /** The chosen path of each unit, in the order in which the plan lists them. */
+  readonly paths: readonly PlacingPath[]
+  readonly neededNoggings: readonly NeededNogging[]
+  readonly achieved: Achieved
+}

@@ -1,0 +1,203 @@
+import { type Basis, derive, type Figure, hasValue, known } from '../figure'
+import { type Message, message } from '../message'
+import type { StandUpPlan } from '../plan/types'
+import type { Side } from './sweep'
+
+/**
+ * Standing a tall unit up under the ceiling: how much height it needs over each of its sides, and which side to take.
+ *
+ * Lying to standing without leaving the floor needs the diagonal of the side it is tilted over, and no other motion
+ * needs less than the diagonal over the narrowest side; so this settles it both ways.
+ *
+ * @source methods G.1: a public proof, Mathematics Stack Exchange 339221
+ */
+
+const diagonalBasis: Basis = {
+  kind: 'geometry',
+  why: 'the top corner swings through the diagonal √(h² + s²) of the side the unit is tilted over',
+}
+const feetBasis: Basis = {
+  kind: 'geometry',
+  why: 'swung on its feet: √((h + leg)² + (s − inset)²) about the foot, or the carcass diagonal before the feet touch, whichever is more',
+}
+const sumBasis: Basis = { kind: 'geometry', why: 'diagonal, blocks under the edge and room for the hands' }
+
+/** Blocks under the edge it turns on, so that fingers and floor come to no harm. */
+export const BLOCKS: Figure = known(20, 0, 'mm', [], {
+  kind: 'common-practice',
+  why: 'blocks or packers about 20 mm thick under the edge the unit turns on',
+})
+/** Room kept over the corner for hands, floor protection and a ceiling that is not flat. */
+export const HAND_ROOM: Figure = known(10, 0, 'mm', [], {
+  kind: 'common-practice',
+  why: 'at least 10 mm over the top corner for hands, floor protection and an uneven ceiling',
+})
+
+/** Height a box h tall swings through, tilted over a side s: √(h² + s²). */
+export function diagonalOf(height: number, side: number): number {
+  return Math.sqrt(height * height + side * side)
+}
+
+/** The tallest box that stands up under a ceiling, tilted over a side s; undefined when not even a flat one does. */
+export function tallestUnder(ceiling: number, side: number): number | undefined {
+  return ceiling < side ? undefined : Math.sqrt(ceiling * ceiling - side * side)
+}
+
+/** Degrees from lying at which the corner is highest: tan θ = h/s. */
+export function steepestAngle(height: number, side: number): number {
+  return (Math.atan2(height, side) * 180) / Math.PI
+}
+
+/** What is known of the legs while a unit is stood up. */
+export interface LegsWhileTilting {
+  /** Wound right in: floor to underside of the carcass. */
+  readonly shortest: Figure
+  /** Centre of the foot nearest each side, in from that side. */
+  readonly inset: Readonly<Record<Side, Figure>>
+  /** The maker allows the unit to swing on its feet; null: nobody knows, which is no. */
+  readonly maySwing: boolean | null
+}
+
+export interface StandUpInput {
+  readonly height: Figure
+  readonly depth: Figure
+  readonly width: Figure
+  /** Clear height, floor to the lowest ceiling or beam over the floor it is stood up on. */
+  readonly ceiling: Figure
+  /** Null: it has none. */
+  readonly legs: LegsWhileTilting | null
+  /** Left out: `BLOCKS`. */
+  readonly blocks?: Figure
+}
+
+/** One way of standing it up, with the sum it comes from line by line. */
+export interface StandUpNeed {
+  readonly over: Side
+  readonly pivot: 'carcass-edge' | 'feet'
+  readonly diagonal: Figure
+  readonly blocks: Figure
+  readonly handRoom: Figure
+  readonly needed: Figure
+  readonly fits: 'yes' | 'no' | 'not-known'
+}
+
+/**
+ * What the legs mean for the tilt: `swing` on them; take them `off` first, because even wound in they are longer than
+ * the blocks and would be what it turns on; `clear` of the floor on the blocks; `none`; or nobody knows their length.
+ */
+export type LegsInTheTilt = 'none' | 'swing' | 'clear' | 'off' | 'not-known'
+
+export interface StandUpChoice {
+  readonly plan: StandUpPlan
+  readonly legs: LegsInTheTilt
+  /** The chosen way first, then every other, best first. */
+  readonly ways: readonly StandUpNeed[]
+  /** Sides to try on the floor, best first: those that fit, or may. */
+  readonly sides: readonly Side[]
+  readonly say: Message
+}
+
+const SIDES: readonly Side[] = ['back', 'front', 'left', 'right']
+
+/** Height needed to stand it up over one side, and whether the ceiling gives it. */
+export function standUpNeed(input: StandUpInput, over: Side, pivot: StandUpNeed['pivot']): StandUpNeed {
+  const blocks = pivot === 'feet' ? noBlocks : (input.blocks ?? BLOCKS)
+  const diagonal = pivot === 'feet' ? overFeet(input, over) : overEdge(input, over)
+  const needed = derive('mm', sumBasis, [diagonal, blocks, HAND_ROOM], (d = 0, b = 0, r = 0) => d + b + r)
+  return { over, pivot, diagonal, blocks, handRoom: HAND_ROOM, needed, fits: fitsUnder(needed, input.ceiling) }
+}
+
+const noBlocks: Figure = known(0, 0, 'mm', [], { kind: 'geometry', why: 'it turns on its feet, without blocks' })
+
+function sideOf(input: StandUpInput, over: Side): Figure {
+  return over === 'back' || over === 'front' ? input.depth : input.width
+}
+
+function overEdge(input: StandUpInput, over: Side): Figure {
+  return derive('mm', diagonalBasis, [input.height, sideOf(input, over)], (h = 0, s = 0) => diagonalOf(h, s))
+}
+
+function overFeet(input: StandUpInput, over: Side): Figure {
+  if (input.legs === null) return overEdge(input, over)
+  const { shortest, inset } = input.legs
+  return derive(
+    'mm',
+    feetBasis,
+    [input.height, sideOf(input, over), shortest, inset[over]],
+    (h = 0, s = 0, leg = 0, i = 0) => Math.max(diagonalOf(h + leg, s - i), diagonalOf(h, s)),
+  )
+}
+
+/** Yes or no only where the precision of both cannot change the answer. */
+function fitsUnder(needed: Figure, ceiling: Figure): StandUpNeed['fits'] {
+  if (!hasValue(needed) || !hasValue(ceiling)) return 'not-known'
+  const slack = needed.pm + ceiling.pm
+  const room = ceiling.value - needed.value
+  if (room >= slack) return 'yes'
+  return room < -slack || slack === 0 ? 'no' : 'not-known'
+}
+
+/**
+ * How to stand it up: over the back where that fits (on its feet if the maker lets it, else on the carcass edge over
+ * blocks), or else over the side that needs least. What fits comes before what may, and that before what does not; a
+ * unit that fits no way gets the way that needs least, with `fits: no`.
+ */
+export function standUpPlan(input: StandUpInput): StandUpChoice {
+  const ways = waysOf(input)
+  const [best = standUpNeed(input, 'back', 'carcass-edge')] = ways
+  const plan: StandUpPlan = {
+    over: best.over,
+    pivot: best.pivot,
+    blocks: best.blocks,
+    needed: best.needed,
+    ceiling: input.ceiling,
+    fits: best.fits,
+  }
+  const sides = ways.filter((way) => way.pivot === best.pivot && way.fits !== 'no').map((way) => way.over)
+  return { plan, legs: legsInTheTilt(input, best), ways, sides, say: sayOf(best, input.ceiling) }
+}
+
+/** The same plan for another side, when the floor and not the ceiling decided which. */
+export function standUpOver(choice: StandUpChoice, over: Side): StandUpPlan {
+  const way = choice.ways.find((w) => w.over === over && w.pivot === choice.plan.pivot)
+  if (way === undefined) return choice.plan
+  const { pivot, blocks, needed, fits } = way
+  return { over, pivot, blocks, needed, ceiling: choice.plan.ceiling, fits }
+}
+
+function waysOf(input: StandUpInput): readonly StandUpNeed[] {
+  const onFeet = input.legs !== null && input.legs.maySwing === true
+  const pivots: readonly StandUpNeed['pivot'][] = onFeet ? ['feet', 'carcass-edge'] : ['carcass-edge']
+  const all = pivots.flatMap((pivot) => SIDES.map((over) => standUpNeed(input, over, pivot)))
+  const place = new Map(all.map((way, i) => [way, i]))
+  return [...all].sort(
+    (a, b) => rankOf(a) - rankOf(b) || leastFirst(a, b) || (place.get(a) ?? 0) - (place.get(b) ?? 0),
+  )
+}
+
+/** Over the back, where it fits, first; then what fits, what may fit, what does not. */
+function rankOf(way: StandUpNeed): number {
+  if (way.fits === 'yes') return way.over === 'back' ? 0 : 1
+  return way.fits === 'not-known' ? 2 : 3
+}
+
+function leastFirst(a: StandUpNeed, b: StandUpNeed): number {
+  // Two ways over the back that both fit keep their order: a maker who allows the feet saves taking the legs off.
+  if (rankOf(a) === 0 && rankOf(b) === 0) return 0
+  return neededOrMost(a) - neededOrMost(b)
+}
+
+function neededOrMost(way: StandUpNeed): number {
+  return hasValue(way.needed) ? way.needed.value : Number.MAX_VALUE
+}
+
+function legsInTheTilt({ legs }: StandUpInput, way: StandUpNeed): LegsInTheTilt {
+  if (legs === null) return 'none'
+  if (way.pivot === 'feet') return 'swing'
+  if (!hasValue(legs.shortest) || !hasValue(way.blocks)) return 'not-known'
+  return legs.shortest.value > way.blocks.value ? 'off' : 'clear'
+}
+
+function sayOf({ over, needed, fits }: StandUpNeed, ceiling: Figure): Message {
+  return message(`placing.stand-up.${fits}`, { over, needed, ceiling })
+}

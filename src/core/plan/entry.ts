@@ -1,0 +1,47 @@
+import { achievedBy, nothingAchieved } from '../daylog/achieved'
+import { withObservations } from '../daylog/observed'
+import { parseDayLog } from '../daylog/parse-log'
+import type { DayLog } from '../daylog/schema'
+import { canonicalHash } from '../hash'
+import { assumeProductDefaults } from '../kitchen/assume-defaults'
+import { normalise } from '../kitchen/normalise'
+import { parseKitchen } from '../kitchen/parse-kitchen'
+import type { Problem } from '../kitchen/problem'
+import { regionPack } from '../region/region'
+import { changesBetween } from './changes'
+import { plan, RULES_VERSION } from './plan'
+import type { NoPlan, Plan } from './types'
+
+/** What comes of a kitchen file and a day log: the one door for the command line, the worker and the tests. */
+export type Outcome =
+  | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
+  | { readonly kind: 'plan'; readonly plan: Plan }
+  | { readonly kind: 'no-order'; readonly noPlan: NoPlan }
+
+/**
+ * Works a kitchen through: reads it, lays the day log over it, plans, and says what the log has changed.
+ *
+ * @param kitchenValue a kitchen file, as parsed JSON
+ * @param logValue a day log, as parsed JSON; null: nothing done yet
+ */
+export function workThrough(kitchenValue: unknown, logValue: unknown = null): Outcome {
+  const log = logValue === null ? null : parseDayLog(logValue)
+  if (log !== null && !log.ok) return { kind: 'refused', problems: log.error }
+  const before = planFile(kitchenValue, null)
+  if (log === null || log.value.entries.length === 0 || before.kind === 'refused') return before
+  const after = planFile(kitchenValue, log.value)
+  if (after.kind !== 'plan' || before.kind !== 'plan') return after
+  return { kind: 'plan', plan: { ...after.plan, changes: changesBetween(before.plan, after.plan) } }
+}
+
+function planFile(kitchenValue: unknown, log: DayLog | null): Outcome {
+  const observed = log === null ? { file: kitchenValue, lost: [] } : withObservations(kitchenValue, log)
+  const parsed = parseKitchen(observed.file)
+  if (!parsed.ok) return { kind: 'refused', problems: parsed.error }
+  const region = regionPack(parsed.value.kitchen.region)
+  const kitchen = assumeProductDefaults(normalise(parsed.value.kitchen), region)
+  const achieved = log === null ? nothingAchieved : achievedBy(kitchen, log)
+  const hash = canonicalHash({ kitchen, log, region: region?.asOf ?? null, rules: RULES_VERSION })
+  const planned = plan({ kitchen, achieved, region, hash })
+  return planned.ok ? { kind: 'plan', plan: planned.value } : { kind: 'no-order', noPlan: planned.error }
+}

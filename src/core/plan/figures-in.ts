@@ -1,0 +1,37 @@
+import type { Figure } from '../figure'
+
+/** The id under which a listed thing of the plan is known. */
+function nameOf(item: unknown, index: number): string {
+  if (item !== null && typeof item === 'object') {
+    const o = item as Readonly<Record<string, unknown>>
+    for (const key of ['id', 'unit', 'foot', 'rail', 'of', 'wall', 'name'] as const) {
+      if (typeof o[key] === 'string') return o[key]
+    }
+  }
+  return String(index)
+}
+
+function isFigure(value: object): value is Figure {
+  const o = value as Partial<Record<'state' | 'unit' | 'from', unknown>>
+  return typeof o.state === 'string' && typeof o.unit === 'string' && Array.isArray(o.from)
+}
+
+/**
+ * Every figure in a part of the plan, under a name made of ids: `units/base-2/legs/fl/extension`. The same thing has
+ * the same name in two plans of the same kitchen, which is how "what changed" and "what would this settle" are read off.
+ */
+export function figuresIn(part: unknown, into: Map<string, Figure> = new Map(), path = ''): Map<string, Figure> {
+  if (part === null || typeof part !== 'object') return into
+  if (Array.isArray(part)) {
+    part.forEach((item, i) => {
+      figuresIn(item, into, `${path}/${nameOf(item, i)}`)
+    })
+    return into
+  }
+  if (isFigure(part)) {
+    into.set(path.slice(1), part)
+    return into
+  }
+  for (const [key, value] of Object.entries(part)) figuresIn(value, into, `${path}/${key}`)
+  return into
+}

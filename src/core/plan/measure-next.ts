@@ -1,0 +1,17 @@
+import { type Figure, hasValue, type InputId } from '../figure'
+import { message } from '../message'
+import { figuresIn } from './figures-in'
+import type { Plan, WhatToMeasure } from './types'
+
+/** What is still to be measured or asked, the fact that holds up the most figures first; ties by id. */
+export function measureNext(plan: Omit<Plan, 'measureNext' | 'changes'>): readonly WhatToMeasure[] {
+  const worth = new Map<InputId, number>()
+  const figures: Iterable<Figure> = figuresIn(plan).values()
+  for (const figure of figures) {
+    if (hasValue(figure)) continue
+    for (const id of figure.missing) worth.set(id, (worth.get(id) ?? 0) + 1)
+  }
+  return [...worth]
+    .sort(([a, na], [b, nb]) => nb - na || (a < b ? -1 : 1))
+    .map(([input, settles]) => ({ input, settles, say: message('measure-this', { what: input, settles }) }))
+}

@@ -1,0 +1,231 @@
+import { type Basis, derive, type Figure, hasValue, type InputId, sortedIds, valueOf } from '../figure'
+import { convexHull } from '../geometry/convex-hull'
+import { fitPlane, heightOn } from '../geometry/plane'
+import { byPlace, cross, distance, leftOfLine, subtract } from '../geometry/point'
+import { distanceOutside } from '../geometry/polygon'
+import { distanceToSegment, shareAlong } from '../geometry/segment'
+import { ON_EDGE, SAME_POINT } from '../geometry/tolerance'
+import { type Triangle, triangulate } from '../geometry/triangulate'
+import type { PlanPoint } from '../plan/types'
+import { type Frame, framesAlong, linksBetween, pointIn, type WallChains } from './wall-chain'
+
+/** One height read somewhere on the plan: floor or ceiling. */
+export interface SurfaceReading {
+  readonly id: string
+  /** Index of the wall its place is given on. */
+  readonly wall: number
+  readonly along: Figure
+  readonly out: Figure
+  /** Height re the line. */
+  readonly z: Figure
+}
+
+/** The readings of one chain of walls, in order of their ids, no two in one place. */
+export interface Sheet {
+  readonly chain: number
+  readonly readings: readonly SurfaceReading[]
+  readonly points: readonly PlanPoint[]
+  readonly triangles: readonly Triangle[]
+  readonly hull: readonly PlanPoint[]
+}
+
+/** A surface through readings: straight between them, a plane laid through all of them beyond. */
+export interface Surface {
+  readonly readings: readonly SurfaceReading[]
+  readonly sheets: readonly Sheet[]
+  heightAt(wall: number, along: Figure, out: Figure): Figure
+  /** How far a place lies outside all readings, in mm; null when that cannot be said. */
+  outsideBy(wall: number, along: Figure, out: Figure): number | null
+}
+
+/** A place no further than this from a reading stands on it, or over the line between two. Common practice. */
+const ON_READING = 1
+
+const onReading: Basis = { kind: 'geometry', why: 'read at this place' }
+const between: Basis = { kind: 'geometry', why: 'straight between the readings round this place' }
+const beyond: Basis = {
+  kind: 'geometry',
+  why: 'outside the readings: the least-squares plane through all of them',
+}
+const tooFew: Basis = { kind: 'geometry', why: 'a surface needs three readings not all in one line' }
+
+/**
+ * @param list the id of the list the readings stand in: what is missing when there are too few of them
+ */
+export function surfaceThrough(
+  chains: WallChains,
+  readings: readonly SurfaceReading[],
+  list: InputId,
+): Surface {
+  const sorted = [...readings].sort((a, b) => (a.id < b.id ? -1 : 1))
+  const sheets = [...new Set(chains.chainOf)].map((chain) => sheetOf(chains, sorted, chain))
+  const locate = (wall: number, along: Figure, out: Figure) => {
+    const [x, y] = [valueOf(along), valueOf(out)]
+    const sheet = sheets.find(({ chain }) => chain === chains.chainOf[wall])
+    if (x === undefined || y === undefined || sheet === undefined) return undefined
+    return { sheet, point: pointIn(chains.frames[wall] as Frame, x, y) }
+  }
+  return {
+    readings: sorted,
+    sheets,
+    heightAt: (wall, along, out) => {
+      const located = locate(wall, along, out)
+      const place = { wall, along, out }
+      if (located === undefined) return derive('mm', between, [along, out], () => 0)
+      const support = supportOf(located.sheet, located.point)
+      if (support !== undefined) return heightFrom(chains, place, support)
+      return heightBeyond(chains, place, sorted, located.sheet, list)
+    },
+    outsideBy: (wall, along, out) => {
+      const located = locate(wall, along, out)
+      if (located === undefined || located.sheet.triangles.length === 0) return null
+      return distanceOutside(located.sheet.hull, located.point)
+    },
+  }
+}
+
+interface Spot {
+  readonly wall: number
+  readonly along: Figure
+  readonly out: Figure
+}
+
+function sheetOf(chains: WallChains, sorted: readonly SurfaceReading[], chain: number): Sheet {
+  const readings: SurfaceReading[] = []
+  const points: PlanPoint[] = []
+  for (const reading of sorted) {
+    const [along, out] = [valueOf(reading.along), valueOf(reading.out)]
+    if (chains.chainOf[reading.wall] !== chain || along === undefined || out === undefined) continue
+    const point = pointIn(chains.frames[reading.wall] as Frame, along, out)
+    if (points.some((other) => distance(other, point) <= SAME_POINT)) continue
+    readings.push(reading)
+    points.push(point)
+  }
+  return { chain, readings, points, triangles: inOrder(triangulate(points)), hull: convexHull(points) }
+}
+
+/** Triangles from their smallest corner on, sorted by corners. */
+function inOrder(triangles: readonly Triangle[]): readonly Triangle[] {
+  const turned = triangles.map(([a, b, c]): Triangle => {
+    if (a < b && a < c) return [a, b, c]
+    return b < c ? [b, c, a] : [c, a, b]
+  })
+  return turned.sort((s, t) => s[0] - t[0] || s[1] - t[1] || s[2] - t[2])
+}
+
+/** The readings a place lies on, between, or among; undefined when it lies outside them all. */
+function supportOf(sheet: Sheet, p: PlanPoint): readonly SurfaceReading[] | undefined {
+  const corners = onOneReading(sheet, p) ?? amongTriangles(sheet, p) ?? onALine(sheet, p)
+  return corners?.map((i) => sheet.readings[i] as SurfaceReading)
+}
+
+function onOneReading({ points }: Sheet, p: PlanPoint): readonly number[] | undefined {
+  let nearest = -1
+  let least = ON_READING
+  points.forEach((point, i) => {
+    const off = distance(point, p)
+    if (off < least || (off === least && nearest < 0)) {
+      nearest = i
+      least = off
+    }
+  })
+  return nearest < 0 ? undefined : [nearest]
+}
+
+function amongTriangles({ triangles, points }: Sheet, p: PlanPoint): readonly number[] | undefined {
+  for (const triangle of triangles) {
+    const [a, b, c] = triangle
+    const edges: readonly (readonly [number, number])[] = [
+      [a, b],
+      [b, c],
+      [c, a],
+    ]
+    const off = edges.map(([i, k]) => leftOfLine(points[i] as PlanPoint, points[k] as PlanPoint, p))
+    if (off.some((left) => left < -ON_EDGE)) continue
+    const on = off.findIndex((left) => left <= ON_EDGE)
+    return on < 0 ? triangle : edges[on]
+  }
+  return undefined
+}
+
+/** For readings all on one line: the two neighbours that a place lies between. */
+function onALine({ triangles, points }: Sheet, p: PlanPoint): readonly number[] | undefined {
+  if (triangles.length > 0) return undefined
+  const order = points.map((_, i) => i)
+  order.sort((i, k) => byPlace(points[i] as PlanPoint, points[k] as PlanPoint))
+  for (let i = 0; i + 1 < order.length; i++) {
+    const [a, b] = [order[i] as number, order[i + 1] as number]
+    if (distanceToSegment(points[a] as PlanPoint, points[b] as PlanPoint, p) <= ON_READING) return [a, b]
+  }
+  return undefined
+}
+
+/** What the places of several readings and of one more point are worked from: their own figures, then the links. */
+interface Ground {
+  readonly inputs: readonly Figure[]
+  /** The places on one plan, the extra point first, and the readings' heights, from the inputs' values. */
+  readonly lay: (values: readonly number[]) => {
+    readonly points: readonly PlanPoint[]
+    readonly heights: readonly number[]
+  }
+}
+
+/**
+ * Places are worked in the frame of the first wall that is concerned, so that they rest on just the lengths and corners
+ * between the walls concerned: on none at all when everything stands on one wall.
+ */
+function groundOf(chains: WallChains, place: Spot, readings: readonly SurfaceReading[]): Ground {
+  const spots = [place, ...readings]
+  const walls = spots.map(({ wall }) => wall)
+  const first = Math.min(...walls)
+  const links = linksBetween(chains, first, Math.max(...walls))
+  const places = spots.flatMap(({ along, out }) => [along, out])
+  const inputs = [...places, ...readings.map(({ z }) => z), ...links]
+  const lay = (values: readonly number[]) => {
+    const frames = framesAlong(values.slice(places.length + readings.length))
+    const points = walls.map((wall, i) =>
+      pointIn(frames[wall - first] as Frame, values[2 * i] as number, values[2 * i + 1] as number),
+    )
+    return { points, heights: values.slice(places.length, places.length + readings.length) }
+  }
+  return { inputs, lay }
+}
+
+/** Height at a place from the one, two or three readings that hold it. */
+function heightFrom(chains: WallChains, place: Spot, support: readonly SurfaceReading[]): Figure {
+  const { inputs, lay } = groundOf(chains, place, support)
+  const basis = support.length === 1 ? onReading : between
+  return derive('mm', basis, inputs, (...values) => {
+    const { points, heights } = lay(values)
+    const [p, a, b, c] = points as [PlanPoint, PlanPoint, PlanPoint?, PlanPoint?]
+    const [za = 0, zb = 0, zc = 0] = heights
+    if (b === undefined) return za
+    if (c === undefined) return za + shareAlong(a, b, p) * (zb - za)
+    const whole = cross(subtract(b, a), subtract(c, a))
+    const shareB = cross(subtract(p, a), subtract(c, a)) / whole
+    const shareC = cross(subtract(b, a), subtract(p, a)) / whole
+    return za + shareB * (zb - za) + shareC * (zc - za)
+  })
+}
+
+/** Height outside the readings: from all of them, wherever they were taken; unknown if any of them is. */
+function heightBeyond(
+  chains: WallChains,
+  place: Spot,
+  readings: readonly SurfaceReading[],
+  sheet: Sheet,
+  list: InputId,
+): Figure {
+  const { inputs, lay } = groundOf(chains, place, readings)
+  if (sheet.triangles.length === 0) {
+    const from = sortedIds(inputs.flatMap((input) => input.from))
+    const missing = inputs.flatMap((input) => (hasValue(input) ? [] : input.missing))
+    return { state: 'unknown', unit: 'mm', basis: tooFew, from, missing: sortedIds([...missing, list]) }
+  }
+  return derive('mm', beyond, inputs, (...values) => {
+    const { points, heights } = lay(values)
+    const [p, ...places] = points as [PlanPoint, ...PlanPoint[]]
+    const plane = fitPlane(places.map((at, i) => ({ at, z: heights[i] as number })))
+    return plane === null ? Number.NaN : heightOn(plane, p)
+  })
+}

@@ -1,0 +1,93 @@
+import type { Figure, FigureUnit } from '../figure'
+
+/** How lengths are shown: millimetres, or inches to the sixteenth. */
+export type Display = 'mm' | 'inch'
+
+const THIN = '\u2009'
+const MINUS = '\u2212'
+
+/** 1812 → "1 812" with a thin space; only from four figures on. */
+function grouped(digits: string): string {
+  const [whole = '', rest] = digits.split('.')
+  const parts: string[] = []
+  for (let end = whole.length; end > 0; end -= 3) parts.unshift(whole.slice(Math.max(0, end - 3), end))
+  return parts.join(THIN) + (rest === undefined ? '' : `.${rest}`)
+}
+
+/** Decimals that the precision bears out: tenths only when it is known better than half a unit. */
+function decimals(value: number, pm: number): number {
+  if (pm >= 0.5) return 0
+  return Math.abs(value - Math.round(value)) < 0.05 ? 0 : 1
+}
+
+function signOf(value: number, signed: boolean): string {
+  if (value < 0) return MINUS
+  return signed && value > 0 ? '+' : ''
+}
+
+/** A length in inches to the nearest sixteenth, written 34 1/2. */
+export function inches(mm: number): string {
+  const sixteenths = Math.round((Math.abs(mm) / 25.4) * 16)
+  const whole = Math.floor(sixteenths / 16)
+  let top = sixteenths % 16
+  let bottom = 16
+  while (top > 0 && top % 2 === 0) {
+    top /= 2
+    bottom /= 2
+  }
+  const fraction = top === 0 ? '' : `${top}/${bottom}`
+  if (fraction === '') return String(whole)
+  return whole === 0 ? fraction : `${whole} ${fraction}`
+}
+
+export interface NumberStyle {
+  readonly signed?: boolean
+  readonly withUnit?: boolean
+  readonly withPm?: boolean
+  readonly display?: Display
+}
+
+const UNIT_WORD: Readonly<Record<FigureUnit, string>> = {
+  mm: 'mm',
+  deg: '°',
+  kg: 'kg',
+  N: 'N',
+  min: 'min',
+  turn: 'turns',
+  'mm/turn': 'mm a turn',
+  count: '',
+  ratio: '',
+}
+
+/** Whole, half and quarter turns as a fitter says them: 1, 1¼, ½. Nearest quarter. */
+export function turnsText(value: number): string {
+  const quarters = Math.round(Math.abs(value) * 4)
+  const whole = Math.floor(quarters / 4)
+  const part = ['', '¼', '½', '¾'][quarters % 4] as string
+  return whole === 0 && part !== '' ? part : `${whole}${part}`
+}
+
+/** The number of a figure, without its unit; undefined when unknown. */
+export function numberText(figure: Figure, style: NumberStyle = {}): string | undefined {
+  if (figure.state === 'unknown') return undefined
+  const { value, pm, unit } = figure
+  const sign = signOf(value, style.signed === true)
+  if (unit === 'turn') return turnsText(value)
+  if (unit === 'mm' && style.display === 'inch') return sign + inches(value)
+  const d = unit === 'kg' || unit === 'deg' || unit === 'mm/turn' ? (Number.isInteger(value) ? 0 : unit === 'mm/turn' ? 2 : 1) : decimals(value, pm)
+  const digits = Math.abs(value).toFixed(d)
+  return (Number(digits) === 0 ? '' : sign) + grouped(digits)
+}
+
+/** A figure in words: number, unit, precision if asked, and "assumed" when it rests on a default nobody confirmed. */
+export function figureText(figure: Figure, style: NumberStyle = {}): string {
+  const number = numberText(figure, style)
+  if (number === undefined || figure.state === 'unknown') return 'not known yet'
+  const inch = figure.unit === 'mm' && style.display === 'inch'
+  let unit = inch ? 'in' : UNIT_WORD[figure.unit]
+  if (figure.unit === 'turn') unit = Math.abs(figure.value) <= 1.125 ? 'turn' : 'turns'
+  const space = unit === '' || unit === '°' ? '' : ' '
+  const pm = style.withPm === true && figure.pm > 0 ? ` ± ${grouped(String(Math.ceil(figure.pm * 10) / 10))}` : ''
+  const tail = style.withUnit === false ? '' : `${space}${unit}`
+  return `${number}${pm}${tail}${figure.state === 'assumed' ? ' (assumed)' : ''}`
+}

@@ -1,0 +1,32 @@
+import type { Figure } from '../figure'
+import type { Message, MessageValue } from '../message'
+import { english } from './en'
+import { type Display, figureText } from './format'
+
+/**
+ * Words for a message. Templates hold `{name}` for a value in words, `{name:signed}` for a height from the line,
+ * `{name:bare}` without its unit, `{name:pm}` with its precision. An unknown key is our own bug and is said loudly.
+ */
+export function say(message: Message, display: Display = 'mm'): string {
+  const template = english[message.key]
+  if (template === undefined) return `[no words for ${message.key}]`
+  return template.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, style: string | undefined) => {
+    const value = message.values[name]
+    return value === undefined ? `[no ${name}]` : valueText(value, style, display)
+  })
+}
+
+function valueText(value: MessageValue, style: string | undefined, display: Display): string {
+  if (typeof value === 'string') return value
+  if (typeof value === 'number') return String(value)
+  return styled(value, style, display)
+}
+
+function styled(figure: Figure, style: string | undefined, display: Display): string {
+  return figureText(figure, {
+    display,
+    signed: style === 'signed',
+    withUnit: style !== 'bare',
+    withPm: style === 'pm',
+  })
+}

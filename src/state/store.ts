@@ -1,0 +1,91 @@
+import { createStore } from 'zustand/vanilla'
+import type { LogEntry } from '../core/daylog/schema'
+import type { Problem } from '../core/kitchen/problem'
+import type { Outcome } from '../core/plan/entry'
+import type { NoPlan, Plan } from '../core/plan/types'
+
+export const PLACES = ['survey', 'rehearse', 'paper', 'day'] as const
+export type PlaceName = (typeof PLACES)[number]
+
+/** A day log as kept: the file itself, entries as they were made. */
+export interface KeptLog {
+  readonly format: 'dryrun-daylog'
+  readonly version: 1
+  readonly entries: readonly unknown[]
+}
+export const emptyLog: KeptLog = { format: 'dryrun-daylog', version: 1, entries: [] }
+
+/** The one small state of the app: two documents, what came of them, and where the user is. */
+export interface AppState {
+  /** The kitchen file as typed. */
+  readonly kitchen: unknown
+  readonly log: KeptLog
+  /** What has been asked for and not answered yet: it becomes the documents only when it is accepted. */
+  readonly pending: { readonly kitchen: unknown; readonly log: KeptLog } | null
+  readonly plan: Plan | null
+  readonly noPlan: NoPlan | null
+  /** Why the last file or edit was refused; what was open stays open. */
+  readonly problems: readonly Problem[]
+  readonly working: boolean
+  readonly broken: string | null
+  readonly place: PlaceName
+  /** The operation at the hook, by id, so that it stays at the hook when the plan is renewed. */
+  readonly at: string | null
+  /** 0..1 through the motion of that operation. */
+  readonly t: number
+  readonly wall: string | null
+  readonly finding: string | null
+}
+
+export const initialState: AppState = {
+  kitchen: null,
+  log: emptyLog,
+  pending: null,
+  plan: null,
+  noPlan: null,
+  problems: [],
+  working: false,
+  broken: null,
+  place: 'rehearse',
+  at: null,
+  t: 1,
+  wall: null,
+  finding: null,
+}
+
+export type AppStore = ReturnType<typeof makeStore>
+export function makeStore(start: Partial<AppState> = {}) {
+  return createStore<AppState>()(() => ({ ...initialState, ...start }))
+}
+
+/** Position of the operation at the hook; the first one when there is none, or when it has gone. */
+export function indexOf(state: Pick<AppState, 'plan' | 'at'>): number {
+  const found = state.plan?.operations.findIndex((o) => o.id === state.at) ?? -1
+  return found < 0 ? 0 : found
+}
+
+/**
+ * Takes what came of the documents asked for. A refusal leaves everything as it was, with the reasons beside it; an
+ * impossible order keeps the last plan in sight while the documents are already the new ones.
+ */
+export function received(state: AppState, outcome: Outcome, kitchen: unknown): Partial<AppState> {
+  const settled = { working: false, pending: null }
+  if (outcome.kind === 'refused') return { ...settled, problems: outcome.problems }
+  const documents = { kitchen, log: state.pending?.log ?? state.log, problems: [] }
+  if (outcome.kind === 'no-order') return { ...settled, ...documents, noPlan: outcome.noPlan }
+  const still = outcome.plan.operations.some((o) => o.id === state.at)
+  const at = still ? state.at : (outcome.plan.operations[0]?.id ?? null)
+  return { ...settled, ...documents, noPlan: null, plan: outcome.plan, at }
+}
+
+/** Moves the hook; clamps at both ends. */
+export function goTo(state: AppState, index: number): Partial<AppState> {
+  const operations = state.plan?.operations ?? []
+  const to = operations[Math.max(0, Math.min(operations.length - 1, index))]
+  return to === undefined ? {} : { at: to.id, t: 0 }
+}
+
+/** Appends an entry to the day log; its id is the next free number. */
+export function logged(log: KeptLog, entry: Omit<LogEntry, 'id'> | Readonly<Record<string, unknown>>): KeptLog {
+  return { ...log, entries: [...log.entries, { id: `e${log.entries.length + 1}`, ...entry }] }
+}
