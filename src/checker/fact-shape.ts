@@ -37,10 +37,7 @@ const wall = list(
     layers,
     layersToCome: layers,
     studs: list(named('material confirmed', W), { centre: along, width: F }),
-    noggings: list(
-      { kind: W, from: along, to: along, centre: height },
-      named('depth thickness', F),
-    ),
+    noggings: list({ kind: W, from: along, to: along, centre: height }, named('depth thickness', F)),
     plumb: list({ along }, named('over lean', F)),
     straightness: list({ height, along, bow: F }),
     accessories: list(named('kind face live', W), { along, height }, named('width tall', F)),

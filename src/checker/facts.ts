@@ -56,7 +56,5 @@ function stateOf(spot: Spot, shape: FactShape): FactState {
   if (shape === 'word') return known(spot.json !== undefined && spot.json !== null)
   if ('list' in shape) return known(Array.isArray(spot.json) && spot.json.length > 0)
   const parts = Object.entries(shape.fields)
-  return known(
-    isRecord(spot.json) && parts.some(([key, inner]) => stateOf(at(spot, key), inner) === 'known'),
-  )
+  return known(isRecord(spot.json) && parts.some(([key, inner]) => stateOf(at(spot, key), inner) === 'known'))
 }

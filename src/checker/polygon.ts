@@ -99,3 +99,11 @@ export function distanceTo(p: PlanPoint, a: PlanPoint, b: PlanPoint): number {
 export function anticlockwise(polygon: Polygon): Polygon {
   return area(polygon) < 0 ? [...polygon].reverse() : polygon
 }
+
+/** Whether a point lies in any simple polygon, convex or not: a ray from it leaves through an odd number of sides. */
+export function holdsPoint(polygon: Polygon, p: PlanPoint): boolean {
+  const crossings = edgesOf(polygon).filter(
+    ([a, b]) => a.y > p.y !== b.y > p.y && p.x < a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x),
+  )
+  return crossings.length % 2 === 1
+}

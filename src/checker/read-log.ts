@@ -34,7 +34,10 @@ export function readLog(dayLog: unknown): Achieved {
     floorAtFoot: new Map(
       ofKind('floor-at-foot').map((e) => [
         `${textAt(e, 'unit') ?? ''}.${textAt(e, 'foot') ?? ''}`,
-        cite(e, work([measureAt(e, 'drop')], (drop) => -drop)),
+        cite(
+          e,
+          work([measureAt(e, 'drop')], (drop) => -drop),
+        ),
       ]),
     ),
     observed: new Map(ofKind('observed').map((e) => [textAt(e, 'fact') ?? '', at(e, 'value').json ?? null])),

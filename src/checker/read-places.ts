@@ -23,7 +23,11 @@ export function readHeight(spot: Spot): GivenHeight {
 }
 
 export function readPlace(spot: Spot): GivenPlace {
-  return { wall: textAt(spot, 'wall') ?? '', along: readAlong(at(spot, 'along')), out: measureAt(spot, 'out') }
+  return {
+    wall: textAt(spot, 'wall') ?? '',
+    along: readAlong(at(spot, 'along')),
+    out: measureAt(spot, 'out'),
+  }
 }
 
 export function readRect(spot: Spot): GivenRect {

@@ -128,4 +128,3 @@ export function rightCorner(given: Given, wall: GivenWall): Measure | null {
   const last = given.walls.at(-1) === wall
   return last && given.closed !== true ? null : wall.corner
 }
-

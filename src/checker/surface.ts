@@ -43,9 +43,7 @@ export function surfaceOver(
   const spans = spansPlane(readings.filter((r) => r.z.value !== null))
   const all = readings.map((r) => r.z)
   const outside = (p: PlanPoint): Measure =>
-    plane === null
-      ? notKnown(nothingRead)
-      : work(all, () => plane.a + plane.b * p.x + plane.c * p.y)
+    plane === null ? notKnown(nothingRead) : work(all, () => plane.a + plane.b * p.x + plane.c * p.y)
   return {
     readings,
     triangles,
@@ -171,7 +169,8 @@ export function triangulationFault(
   }
   const covered = triangles.reduce((total, [a, b, c]) => total + Math.abs(cross(a.at, b.at, c.at)) / 2, 0)
   const whole = Math.abs(area(hull(readings.map((r) => r.at))))
-  if (Math.abs(covered - whole) > 10 + whole * 1e-6) return 'the triangles do not cover the readings once each'
+  if (Math.abs(covered - whole) > 10 + whole * 1e-6)
+    return 'the triangles do not cover the readings once each'
   const clash = triangles.find((t, i) => overlaps(t, triangles.slice(i + 1)))
   return clash === undefined ? null : `triangle ${clash.map((r) => r.id).join(', ')} lies over another`
 }
@@ -185,11 +184,7 @@ export function lowestOver(surface: Surface, over: Polygon): number | null {
   return extremeOver(surface, over, Math.min)
 }
 
-function extremeOver(
-  surface: Surface,
-  over: Polygon,
-  pick: (...values: number[]) => number,
-): number | null {
+function extremeOver(surface: Surface, over: Polygon, pick: (...values: number[]) => number): number | null {
   const pieces = surface.triangles.flatMap((t) => {
     const piece = overlap(anticlockwiseTriangle(t), over)
     return piece.map((p) => interpolate(t, p))

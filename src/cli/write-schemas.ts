@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url'
 import { SCHEMA_FILES, schemaText } from './schema-files'
 
 /** Writes the JSON Schemas of the tool's files into `assets/`: run after any change of a schema. */
-const root = fileURLToPath(new URL('../..', import.meta.url))
+const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..')
 
 for (const file of SCHEMA_FILES) {
   const target = join(root, file.path)

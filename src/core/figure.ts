@@ -51,7 +51,54 @@ export function quantise(value: number): number {
 
 /** Input ids once each, in code-unit order, so that the same facts always print the same bytes. */
 export function sortedIds(ids: Iterable<string>): readonly string[] {
-  return [...new Set(ids)].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0))
+  const all = [...ids]
+  for (let i = 1; i < all.length; i++) {
+    if ((all[i - 1] as string) >= (all[i] as string)) {
+      return [...new Set(all)].sort((x, y) => (x < y ? -1 : x > y ? 1 : 0))
+    }
+  }
+  return all
+}
+
+/** Several lists that are each in order already, as one. Gives back a list it was given where that holds all. */
+export function mergedIds(lists: readonly (readonly string[])[]): readonly string[] {
+  let all: readonly string[] = []
+  for (const list of lists) all = mergedPair(all, list)
+  return all
+}
+
+function mergedPair(a: readonly string[], b: readonly string[]): readonly string[] {
+  if (a === b || b.length === 0) return a
+  if (a.length === 0) return b
+  const out: string[] = []
+  let i = 0
+  let k = 0
+  let onlyA = true
+  let onlyB = true
+  while (i < a.length && k < b.length) {
+    const x = a[i] as string
+    const y = b[k] as string
+    if (x === y) {
+      out.push(x)
+      i++
+      k++
+    } else if (x < y) {
+      out.push(x)
+      onlyB = false
+      i++
+    } else {
+      out.push(y)
+      onlyA = false
+      k++
+    }
+  }
+  if (k < b.length) onlyA = false
+  if (i < a.length) onlyB = false
+  if (onlyA) return a
+  if (onlyB) return b
+  for (; i < a.length; i++) out.push(a[i] as string)
+  for (; k < b.length; k++) out.push(b[k] as string)
+  return out
 }
 
 export function known(
@@ -102,10 +149,10 @@ export function derive(
   inputs: readonly Figure[],
   work: (...values: number[]) => number,
 ): Figure {
-  const from = sortedIds(inputs.flatMap((f) => f.from))
-  const missing = inputs.flatMap((f) => (f.state === 'unknown' ? f.missing : []))
-  if (missing.length > 0 || inputs.some((f) => f.state === 'unknown')) {
-    return { state: 'unknown', unit, basis, from, missing: sortedIds(missing) }
+  const from = mergedIds(inputs.map((f) => f.from))
+  const open = inputs.filter((f) => f.state === 'unknown')
+  if (open.length > 0) {
+    return { state: 'unknown', unit, basis, from, missing: mergedIds(open.map((f) => f.missing)) }
   }
   const values = inputs.map((f) => (f as ValueFigure).value)
   const value = work(...values)
@@ -123,5 +170,5 @@ export function derive(
 
 /** A figure that also rests on further facts (a choice, a kind) that do not change its value but make it exist. */
 export function restingOn(figure: Figure, ids: readonly InputId[]): Figure {
-  return { ...figure, from: sortedIds([...figure.from, ...ids]) }
+  return { ...figure, from: mergedIds([figure.from, sortedIds(ids)]) }
 }

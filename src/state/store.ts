@@ -1,5 +1,4 @@
 import { createStore } from 'zustand/vanilla'
-import type { LogEntry } from '../core/daylog/schema'
 import type { Problem } from '../core/kitchen/problem'
 import type { Outcome } from '../core/plan/entry'
 import type { NoPlan, Plan } from '../core/plan/types'
@@ -7,34 +6,45 @@ import type { NoPlan, Plan } from '../core/plan/types'
 export const PLACES = ['survey', 'rehearse', 'paper', 'day'] as const
 export type PlaceName = (typeof PLACES)[number]
 
+/** One entry of the day log as typed; the planner checks the rest of it. */
+export interface KeptEntry {
+  readonly id: string
+  readonly kind: string
+  readonly at?: string
+  readonly [field: string]: unknown
+}
+
 /** A day log as kept: the file itself, entries as they were made. */
 export interface KeptLog {
   readonly format: 'dryrun-daylog'
   readonly version: 1
-  readonly entries: readonly unknown[]
+  readonly kitchen?: string
+  readonly entries: readonly KeptEntry[]
 }
 export const emptyLog: KeptLog = { format: 'dryrun-daylog', version: 1, entries: [] }
 
-/** The one small state of the app: two documents, what came of them, and where the user is. */
-export interface AppState {
-  /** The kitchen file as typed. */
+/** The two files that are open: a kitchen as typed, and what was written down on the day. */
+export interface Documents {
   readonly kitchen: unknown
   readonly log: KeptLog
+}
+
+/** The one small state of the app: two documents, what came of them, and where the user is. */
+export interface AppState extends Documents {
   /** What has been asked for and not answered yet: it becomes the documents only when it is accepted. */
-  readonly pending: { readonly kitchen: unknown; readonly log: KeptLog } | null
+  readonly pending: Documents | null
   readonly plan: Plan | null
   readonly noPlan: NoPlan | null
-  /** Why the last file or edit was refused; what was open stays open. */
+  /** Why the last file or entry was refused; what was open stays open. */
   readonly problems: readonly Problem[]
   readonly working: boolean
+  /** Why the planner itself stopped. */
   readonly broken: string | null
   readonly place: PlaceName
   /** The operation at the hook, by id, so that it stays at the hook when the plan is renewed. */
   readonly at: string | null
-  /** 0..1 through the motion of that operation. */
-  readonly t: number
-  readonly wall: string | null
-  readonly finding: string | null
+  /** The sheet in front, by its id: `wall:<id>`, or one of the others. */
+  readonly sheet: string | null
 }
 
 export const initialState: AppState = {
@@ -48,9 +58,7 @@ export const initialState: AppState = {
   broken: null,
   place: 'rehearse',
   at: null,
-  t: 1,
-  wall: null,
-  finding: null,
+  sheet: null,
 }
 
 export type AppStore = ReturnType<typeof makeStore>
@@ -65,14 +73,14 @@ export function indexOf(state: Pick<AppState, 'plan' | 'at'>): number {
 }
 
 /**
- * Takes what came of the documents asked for. A refusal leaves everything as it was, with the reasons beside it; an
- * impossible order keeps the last plan in sight while the documents are already the new ones.
+ * Takes what came of the documents asked for. A refusal leaves everything as it was, with the reasons beside it. An
+ * impossible order takes the old plan away: it is not a plan of what is open now.
  */
 export function received(state: AppState, outcome: Outcome, kitchen: unknown): Partial<AppState> {
   const settled = { working: false, pending: null }
   if (outcome.kind === 'refused') return { ...settled, problems: outcome.problems }
   const documents = { kitchen, log: state.pending?.log ?? state.log, problems: [] }
-  if (outcome.kind === 'no-order') return { ...settled, ...documents, noPlan: outcome.noPlan }
+  if (outcome.kind === 'no-order') return { ...settled, ...documents, noPlan: outcome.noPlan, plan: null }
   const still = outcome.plan.operations.some((o) => o.id === state.at)
   const at = still ? state.at : (outcome.plan.operations[0]?.id ?? null)
   return { ...settled, ...documents, noPlan: null, plan: outcome.plan, at }
@@ -82,10 +90,13 @@ export function received(state: AppState, outcome: Outcome, kitchen: unknown): P
 export function goTo(state: AppState, index: number): Partial<AppState> {
   const operations = state.plan?.operations ?? []
   const to = operations[Math.max(0, Math.min(operations.length - 1, index))]
-  return to === undefined ? {} : { at: to.id, t: 0 }
+  return to === undefined ? {} : { at: to.id }
 }
 
-/** Appends an entry to the day log; its id is the next free number. */
-export function logged(log: KeptLog, entry: Omit<LogEntry, 'id'> | Readonly<Record<string, unknown>>): KeptLog {
-  return { ...log, entries: [...log.entries, { id: `e${log.entries.length + 1}`, ...entry }] }
+/** Appends an entry to the day log under the next free number. */
+export function logged(log: KeptLog, entry: Omit<KeptEntry, 'id'> & { readonly kind: string }): KeptLog {
+  const taken = new Set(log.entries.map((e) => e.id))
+  let number = log.entries.length + 1
+  while (taken.has(`e${number}`)) number += 1
+  return { ...log, entries: [...log.entries, { ...entry, id: `e${number}` }] }
 }

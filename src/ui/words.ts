@@ -1,6 +1,6 @@
 import type { Message } from '../core/message'
+import type { Operation, Stage } from '../core/plan/types'
 import { say } from '../core/words/say'
-import type { Stage } from '../core/plan/types'
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   'check-delivery': 'Check delivery',
@@ -21,4 +21,37 @@ export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   snag: 'Snag',
 }
 
+/** The same, as short as they are lettered along the tape. */
+export const STAGE_LETTERING: Readonly<Record<Stage, string>> = {
+  ...STAGE_NAMES,
+  'check-delivery': 'Check',
+  'make-safe': 'Safe',
+  'walls-ready': 'Walls',
+  talls: 'Tall',
+  'corner-base': 'Corner',
+  'end-panels': 'Panels',
+  'hold-point': 'Hold',
+  worktops: 'Worktop',
+  'connect-and-test': 'Connect, test',
+}
+
+export const TRADE_NAMES: Readonly<Record<NonNullable<Operation['trade']>, string>> = {
+  electrician: 'a registered electrician',
+  'gas-engineer': 'a registered gas engineer',
+  plumber: 'a plumber',
+  'asbestos-surveyor': 'a competent asbestos surveyor',
+}
+
 export const words = (message: Message): string => say(message)
+
+/** A sentence's own key, for lists of sentences: the same words twice are told apart by what fills them. */
+export const keyOf = (message: Message): string => message.key + JSON.stringify(message.values)
+
+/** For a title that goes on after a colon; names in capitals stay as they are. */
+export function lowerFirst(text: string): string {
+  return /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text
+}
+
+export function count(number: number, one: string, many = `${one}s`): string {
+  return `${number} ${number === 1 ? one : many}`
+}

@@ -70,18 +70,24 @@ test('any text is read or refused, never thrown at', () => {
   )
 })
 
+const START = '{"format":"dryrun-kitchen","version":1,"name":""'
+
 /** Files as large as may be, each made to be as much work as it can. */
 const heavy: readonly (readonly [string, string])[] = [
   ['one list of nothings', `[${'1,'.repeat(900_000)}1]`],
-  ['many empty units', `{"format":"dryrun-kitchen","version":1,"name":"","units":[${'{},'.repeat(4999)}{}]}`],
+  ['many empty units', `${START},"units":[${'{},'.repeat(499)}{}]}`],
   [
-    'many walls of many studs',
-    `{"format":"dryrun-kitchen","version":1,"name":"","walls":[${`{"studs":[${'{},'.repeat(600)}{}]},`.repeat(200)}{}]}`,
+    'many walls of many empty studs',
+    `${START},"walls":[${`{"studs":[${'{},'.repeat(499)}{}]},`.repeat(59)}{}]}`,
+  ],
+  [
+    'many units of many wrong feet',
+    `${START},"units":[${`{"feet":[${'{"x":{"value":"q"}},'.repeat(90)}{}]},`.repeat(499)}{}]}`,
   ],
   ['many unknown keys', `{${Array.from({ length: 150_000 }, (_, i) => `"k${i}":1`).join()}}`],
   [
     'many unknown keys in a kitchen',
-    `{"format":"dryrun-kitchen","version":1,${Array.from({ length: 150_000 }, (_, i) => `"k${i}":1`).join()}}`,
+    `${START},${Array.from({ length: 150_000 }, (_, i) => `"k${i}":1`).join()}}`,
   ],
   ['one long text', JSON.stringify('"\\'.repeat(480_000))],
   ['one long number', '1'.repeat(1_900_000)],

@@ -140,6 +140,7 @@ function unit(
     pose: pose(onWall, left, 0, z0),
     solid: [{ x0: 0, x1: width, y0: 0, y1: depth, z0: 0, z1: height }],
     legs: kind === 'wall' ? [] : legs(onWall, left, width, depth, z0),
+    adjusters: [],
     lift,
     holding: null,
     standUp: null,
@@ -179,7 +180,7 @@ function path(unitId: string): PlacingPath {
       clearance: 20,
     }
   }
-  const out = u.kind === 'tall' ? 1300 : 900
+  const out = u.kind === 'tall' ? 2000 : 900
   const brought = moves(at(out, place.z), at(out, place.z + 30), at(0, place.z + 30), place)
   const raised: PathSegment = { kind: 'stand-up', upright: at(out, place.z), over: 'back', blocks: 20 }
   return {

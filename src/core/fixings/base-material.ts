@@ -1,4 +1,4 @@
-import { derive, type Figure, unknown } from '../figure'
+import { derive, type Figure, type InputId, unknown } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Layer, Wall } from '../kitchen/schema'
 
@@ -44,7 +44,11 @@ export function masonryBacking(wall: Wall): Backing {
 }
 
 /** What a hole into a stud or a nogging goes through first: everything up to the cavity. */
-export function studBacking(wall: Wall, material: Material, accepts: readonly Material[] = [material]): Backing {
+export function studBacking(
+  wall: Wall,
+  material: Material,
+  accepts: readonly Material[] = [material],
+): Backing {
   const at = wall.layers.findIndex((layer) => CAVITY.includes(layer.material))
   const before = at >= 0 ? wall.layers.slice(0, at) : wall.layers
   return {
@@ -55,9 +59,9 @@ export function studBacking(wall: Wall, material: Material, accepts: readonly Ma
   }
 }
 
-/** Nothing is known of what is behind: the wall's construction has not been settled, or there is no timber here. */
-export function noBacking(wall: Wall): Backing {
-  return { material: null, accepts: [], inFront: noLayers(wall), needsStandOff: false }
+/** Nothing to hold: the construction is not known, or there is only the cavity behind; `lacking` would settle it. */
+export function noBacking(lacking: readonly InputId[]): Backing {
+  return { material: null, accepts: [], inFront: unknown('mm', lacking), needsStandOff: false }
 }
 
 function through(wall: Wall, before: readonly Layer[]): Figure {
@@ -71,6 +75,5 @@ function through(wall: Wall, before: readonly Layer[]): Figure {
 }
 
 function noLayers(wall: Wall): Figure {
-  const facts = [factId('walls', wall.id, 'layers')]
-  return unknown('mm', wall.construction === null ? [...facts, factId('walls', wall.id, 'construction')] : facts)
+  return unknown('mm', [factId('walls', wall.id, 'layers')])
 }

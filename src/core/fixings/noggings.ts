@@ -25,7 +25,11 @@ const ON_FACE = known(0, 0, 'mm', [])
 export function letInOf(
   wall: Wall,
   survey: Pick<Survey, 'along' | 'height'>,
-): { readonly placed: readonly LetIn[]; readonly from: readonly InputId[]; readonly missing: readonly InputId[] } {
+): {
+  readonly placed: readonly LetIn[]
+  readonly from: readonly InputId[]
+  readonly missing: readonly InputId[]
+} {
   const each = wall.noggings.map((nogging) => figuresOf(nogging, wall, survey))
   const figures = each.flatMap((f) => [f.from, f.to, f.centre, f.nogging.depth])
   return {
@@ -42,11 +46,7 @@ interface NoggingFigures {
   readonly centre: Figure
 }
 
-function figuresOf(
-  nogging: Nogging,
-  wall: Wall,
-  survey: Pick<Survey, 'along' | 'height'>,
-): NoggingFigures {
+function figuresOf(nogging: Nogging, wall: Wall, survey: Pick<Survey, 'along' | 'height'>): NoggingFigures {
   const from = survey.along(wall.id, nogging.from)
   const to = survey.along(wall.id, nogging.to)
   const centre = survey.height(nogging.centre, { wall: wall.id, along: from, out: ON_FACE })

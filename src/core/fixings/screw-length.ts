@@ -31,7 +31,10 @@ export function depthOfHole(parts: {
   const { standOff, inFront, embedment, holeDepth, length } = parts
   return derive(
     'mm',
-    { kind: 'geometry', why: 'the deeper of the drilled hole and the tip of the screw, from the finished face' },
+    {
+      kind: 'geometry',
+      why: 'the deeper of the drilled hole and the tip of the screw, from the finished face',
+    },
     [standOff, inFront, embedment, length, ...(holeDepth === null ? [] : [holeDepth])],
     (off, front, hold, long, drilled = 0) =>
       Math.max((front as number) + Math.max(hold as number, drilled), (long as number) - (off as number)),

@@ -1,4 +1,5 @@
-import { hasValue, type Figure } from '../figure'
+import { type Figure, hasValue } from '../figure'
+import { factId } from '../kitchen/fact-id'
 import type { Wall } from '../kitchen/schema'
 import { type Backing, noBacking, studBacking } from './base-material'
 import { holdsAt, type LetIn } from './noggings'
@@ -45,5 +46,5 @@ export function timberAt(
     const holds = holdsAt(letIn, along.value, height.value, Math.max(along.pm, height.pm))
     if (holds !== 'no') return inLetIn(wall, letIn, holds === 'sure')
   }
-  return { backing: noBacking(wall), stud: null, id: null, sure: true }
+  return { backing: noBacking([factId('walls', wall.id, 'studs')]), stud: null, id: null, sure: true }
 }

@@ -28,7 +28,11 @@ export interface WorkedBands {
  * Every band of every wall: where cables are to be expected by the rules of the region, where services are known to
  * run, where lintels lie. Without a region there are no cable bands, and every hole is asked about for that reason.
  */
-export function workOutBands(kitchen: Kitchen, survey: SurveyForBands, region: RegionPack | null): WorkedBands {
+export function workOutBands(
+  kitchen: Kitchen,
+  survey: SurveyForBands,
+  region: RegionPack | null,
+): WorkedBands {
   const rules = region?.bands ?? null
   const perWall = kitchen.walls.map((wall) => ofWall(wall, survey, rules))
   const corners = rules === null ? { bands: [], doubts: [] } : cornerStrips(kitchen, survey.frames, rules)
@@ -37,7 +41,7 @@ export function workOutBands(kitchen: Kitchen, survey: SurveyForBands, region: R
     bands,
     deep: perWall.flatMap((w) => w.deep),
     doubts: [...corners.doubts, ...perWall.flatMap((w) => w.doubts)],
-    findings: kitchen.walls.flatMap((wall) => unknownBands(wall, kitchen, bands)),
+    findings: kitchen.walls.flatMap((wall) => unknownBands(wall, nameOf(wall, survey), kitchen, bands)),
   }
 }
 
@@ -74,10 +78,21 @@ function isFixedTo(wall: Wall, kitchen: Kitchen): boolean {
 
 /** An unread ceiling matters where something hangs or is held at its top, not for a run of base units. */
 export function reachesCeiling(kind: Kitchen['units'][number]['kind']): boolean {
-  return kind === 'wall' || kind === 'corner-wall' || kind === 'tall' || kind === 'bridging' || kind === 'open-end'
+  return (
+    kind === 'wall' || kind === 'corner-wall' || kind === 'tall' || kind === 'bridging' || kind === 'open-end'
+  )
 }
 
-function unknownBands(wall: Wall, kitchen: Kitchen, bands: readonly Band[]): readonly Finding[] {
+function nameOf(wall: Wall, survey: SurveyForBands): string {
+  return survey.frames.find((frame) => frame.wall === wall.id)?.name ?? wall.id
+}
+
+function unknownBands(
+  wall: Wall,
+  name: string,
+  kitchen: Kitchen,
+  bands: readonly Band[],
+): readonly Finding[] {
   if (!isFixedTo(wall, kitchen)) return []
   const high = kitchen.units.some((unit) => unit.wall === wall.id && reachesCeiling(unit.kind))
   const lacking = bands.filter(
@@ -93,7 +108,7 @@ function unknownBands(wall: Wall, kitchen: Kitchen, bands: readonly Band[]): rea
       dangerous: true,
       about: [about, wall.id],
       where: { wall: wall.id },
-      say: message(`holes.band-unknown-${kindOf(its[0] as Band)}`, { about, wall: wall.name ?? wall.id }),
+      say: message(`holes.band-unknown-${kindOf(its[0] as Band)}`, { about, wall: name }),
       from: its.flatMap((b) => b.unknownBecause),
       basis: (its[0] as Band).basis,
       ask: message('holes.measure-its-place', { about }),

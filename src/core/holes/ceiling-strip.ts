@@ -1,4 +1,4 @@
-import { derive, type Figure, hasValue, known, valueOf } from '../figure'
+import { derive, type Figure, hasValue, known, restingOn, valueOf } from '../figure'
 import type { Wall } from '../kitchen/schema'
 import type { Band, WallFrame } from '../plan/types'
 import type { CableBands } from '../region/region'
@@ -59,18 +59,18 @@ function piecesOf(wall: string, length: Figure, survey: Pick<Survey, 'ceilingOve
   })
 }
 
-/** Neighbouring pieces under the same ceiling are one strip. */
+/** Neighbouring pieces under the same ceiling are one strip, resting on all that each of them rests on. */
 function merged(pieces: readonly Piece[]): readonly Piece[] {
   const out: Piece[] = []
   for (const piece of pieces) {
     const last = out[out.length - 1]
-    if (last !== undefined && sameCeiling(last.ceiling, piece.ceiling)) out[out.length - 1] = { ...last, to: piece.to }
-    else out.push(piece)
+    if (last === undefined || !isSameCeiling(last.ceiling, piece.ceiling)) out.push(piece)
+    else out[out.length - 1] = { ...last, to: piece.to, ceiling: restingOn(last.ceiling, piece.ceiling.from) }
   }
   return out
 }
 
-function sameCeiling(a: Figure, b: Figure): boolean {
-  if (!hasValue(a) || !hasValue(b)) return a.state === b.state && a.from.join() === b.from.join()
-  return a.value === b.value && a.pm === b.pm && a.from.join() === b.from.join()
+function isSameCeiling(a: Figure, b: Figure): boolean {
+  if (!hasValue(a) || !hasValue(b)) return !hasValue(a) && !hasValue(b)
+  return a.value === b.value && a.pm === b.pm && a.state === b.state
 }

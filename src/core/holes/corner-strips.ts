@@ -42,9 +42,7 @@ export function cornerStrips(
 ): { readonly bands: readonly Band[]; readonly doubts: readonly Doubt[] } {
   if (bands.cornerStrip === 0) return { bands: [], doubts: [] }
   const strips = frames.flatMap((frame, index) =>
-    (['left', 'right'] as const).map((end) =>
-      strip(frame, end, angleAt(kitchen, frames, index, end), bands),
-    ),
+    (['left', 'right'] as const).map((end) => strip(frame, end, angleAt(kitchen, frames, index, end), bands)),
   )
   return { bands: strips.flatMap((s) => s.bands), doubts: strips.map((s) => s.doubt) }
 }

@@ -1,9 +1,10 @@
 import { type Basis, type Figure, known, valueOf } from '../figure'
 import { factId } from '../kitchen/fact-id'
-import type { Wall } from '../kitchen/schema'
+import type { Opening, Wall } from '../kitchen/schema'
 import type { Band } from '../plan/types'
 import type { Survey } from '../survey/survey'
 import { band } from './band'
+import type { Doubt } from './corner-strips'
 
 /** How far a lintel runs on into the wall at each end. */
 const BEARING = 150
@@ -55,7 +56,10 @@ export interface Rectangle {
 
 const orElse = (figure: Figure, otherwise: number): number => valueOf(figure) ?? otherwise
 
-/** Doors, windows, arches and hatches of a wall whose sides are known. A door without a threshold reaches the floor. */
+/** Whatever its threshold, nothing is drilled under a door or an arch. */
+const reachesFloor = ({ kind }: Opening): boolean => kind === 'door' || kind === 'arch'
+
+/** Doors, windows, arches and hatches of a wall whose sides are known. A level that is not known counts as far away. */
 export function openingsOn(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Rectangle[] {
   return wall.openings.flatMap((opening): readonly Rectangle[] => {
     const left = survey.along(wall.id, opening.left)
@@ -63,7 +67,9 @@ export function openingsOn(wall: Wall, survey: Pick<Survey, 'along' | 'height'>)
     if (l === undefined || r === undefined) return []
     const at = { wall: wall.id, along: left, out: ON_FACE }
     const top = orElse(survey.height(opening.top, at), Number.POSITIVE_INFINITY)
-    const bottom = orElse(survey.height(opening.bottom, at), Number.NEGATIVE_INFINITY)
+    const bottom = reachesFloor(opening)
+      ? Number.NEGATIVE_INFINITY
+      : orElse(survey.height(opening.bottom, at), Number.NEGATIVE_INFINITY)
     return [{ id: opening.id, left: l, right: r, bottom, top }]
   })
 }
@@ -89,5 +95,31 @@ export function likelyLintels(wall: Wall, survey: Pick<Survey, 'along' | 'height
 function liesOver(lintel: Band, opening: Rectangle): boolean {
   if (lintel.left === null || lintel.right === null || lintel.bottom === null) return false
   const overlaps = lintel.left <= opening.right && lintel.right >= opening.left
-  return overlaps && lintel.bottom >= opening.top - LIKELY_HEIGHT && lintel.bottom <= opening.top + LIKELY_HEIGHT
+  return (
+    overlaps && lintel.bottom >= opening.top - LIKELY_HEIGHT && lintel.bottom <= opening.top + LIKELY_HEIGHT
+  )
+}
+
+/** Openings decide where a hole beside them may go: what their sides and heights rest on. */
+export function openingDoubts(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Doubt[] {
+  return wall.openings.map((opening): Doubt => {
+    const left = survey.along(wall.id, opening.left)
+    const right = survey.along(wall.id, opening.right)
+    const at = { wall: wall.id, along: left, out: ON_FACE }
+    const sides = [left, right]
+    const sill = reachesFloor(opening) ? [] : [survey.height(opening.bottom, at)]
+    const levels = [...sill, survey.height(opening.top, at)]
+    return {
+      wall: wall.id,
+      left: reach(left, -BEARING),
+      right: reach(right, BEARING),
+      from: [...sides, ...levels].flatMap((f) => f.from),
+      missing: [...sides, ...levels].flatMap((f) => (f.state === 'unknown' ? f.missing : [])),
+    }
+  })
+}
+
+function reach(figure: Figure, by: number): number | null {
+  const at = valueOf(figure)
+  return at === undefined ? null : at + by
 }

@@ -34,7 +34,9 @@ export function serviceBands(wall: Wall, survey: Pick<Survey, 'along' | 'height'
       const height = survey.height(point.height, { wall: wall.id, along, out: ON_FACE })
       return { id: point.id, along, height }
     })
-    return points.length === 0 ? [placeless(service, wall)] : legs(points).map((leg) => legBand(service, wall, leg))
+    return points.length === 0
+      ? [placeless(service, wall)]
+      : legs(points).map((leg) => legBand(service, wall, leg))
   })
 }
 
@@ -52,7 +54,10 @@ function legBand(service: Service, wall: Wall, [a, b]: readonly [PlacedPoint, Pl
   const [left, right] = span(a.along, b.along, half)
   const [bottom, top] = span(a.height, b.height, half)
   return band({
-    id: a === b ? `service.${wall.id}.${service.id}.${a.id}` : `service.${wall.id}.${service.id}.${a.id}-${b.id}`,
+    id:
+      a === b
+        ? `service.${wall.id}.${service.id}.${a.id}`
+        : `service.${wall.id}.${service.id}.${a.id}-${b.id}`,
     wall: wall.id,
     kind: 'service',
     about: [service.id],
@@ -70,8 +75,16 @@ function legBand(service: Service, wall: Wall, [a, b]: readonly [PlacedPoint, Pl
 }
 
 function span(a: Figure, b: Figure, half: number): readonly [Edge, Edge] {
-  if (!hasValue(a)) return [{ at: a, off: 0 }, { at: a, off: 0 }]
-  if (!hasValue(b)) return [{ at: b, off: 0 }, { at: b, off: 0 }]
+  if (!hasValue(a))
+    return [
+      { at: a, off: 0 },
+      { at: a, off: 0 },
+    ]
+  if (!hasValue(b))
+    return [
+      { at: b, off: 0 },
+      { at: b, off: 0 },
+    ]
   const [low, high] = a.value <= b.value ? [a, b] : [b, a]
   return [
     { at: low, off: -half },

@@ -37,7 +37,10 @@ function sizeLess(size: Figure, usual: ProductDefault): Measure {
     derive('mm', basisOf(usual), [size, inset(usual)(id)], (whole, less) => (whole ?? 0) - (less ?? 0))
 }
 
-/** Four feet, one at each corner, for a unit on legs that lists none, in the order of their ids. An L-shaped unit's feet are not guessed. */
+/**
+ * Four feet, one at each corner, for a unit on legs that lists none; in the order of their ids. An L-shaped unit's
+ * feet are not guessed.
+ */
 function usualFeet(unit: Unit, defaults: Defaults): readonly Foot[] {
   const side = usualFor(unit, 'footFromSide', defaults)
   const front = usualFor(unit, 'footFromFront', defaults)

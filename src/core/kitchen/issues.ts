@@ -88,7 +88,7 @@ function outOfRange(issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall, va
 
 function unknownKeys(issue: z.core.$ZodIssueUnrecognizedKeys, path: JsonPath, schema: z.ZodType): Words[] {
   const known = keysAt(schema, path)
-  return issue.keys.map((key) => {
+  return issue.keys.slice(0, MOST_PROBLEMS).map((key) => {
     const meant = closest(key, known)
     const mend =
       meant === undefined ? 'Take it out, or look at its spelling.' : `Did you mean ${shown(meant)}?`
@@ -147,8 +147,14 @@ function problemsOfIssue(issue: Issue, schema: z.ZodType, root: unknown): Proble
   }))
 }
 
+/** How many problems an issue stands for. */
+const weight = (issue: Issue): number => (issue.code === 'unrecognized_keys' ? issue.keys.length : 1)
+
 /** Every issue as a problem, up to the cap; `root` is the value as it was typed. */
 export function problemsFrom(issues: readonly Issue[], schema: z.ZodType, root: unknown): readonly Problem[] {
   const first = issues.slice(0, MOST_PROBLEMS).flatMap((issue) => problemsOfIssue(issue, schema, root))
-  return capped(first, first.length + Math.max(0, issues.length - MOST_PROBLEMS))
+  return capped(
+    first,
+    issues.reduce((sum, issue) => sum + weight(issue), 0),
+  )
 }

@@ -16,7 +16,10 @@ export function checkDelivery(job: Job): readonly Operation[] {
   if (units.length === 0 && kitchen.appliances.length === 0) return []
   const handed = units.filter((u) => u.unit.hand === 'left' || u.unit.hand === 'right')
   const unseen = units.filter((u) => u.unit.delivered !== true)
-  const boxes = counted(units.map((u) => factOf('units', u.id)))
+  const boxes = counted(
+    units.length,
+    units.map((u) => factOf('units', u.id)),
+  )
   const heaviest = largest(units.map((u) => u.plan.lift.massFull))
   const appliances = kitchen.appliances.map((a) => a.name ?? a.kind)
   return [
@@ -36,16 +39,16 @@ export function checkDelivery(job: Job): readonly Operation[] {
           unseen.length > 0 && unseen.length < units.length,
           told('check-delivery', 'unseen', { units: listed(unseen.map((u) => u.name)) }),
         ),
-        ...when(
-          appliances.length > 0,
-          told('check-delivery', 'sheets', { appliances: listed(appliances) }),
-        ),
+        ...when(appliances.length > 0, told('check-delivery', 'sheets', { appliances: listed(appliances) })),
       ],
       figures: [
         shown('units', boxes, 'units-to-count'),
         ...(heaviest === null ? [] : [shown('heaviest', heaviest, 'heaviest-unit')]),
       ],
-      checks: [check('check-delivery.complete', 'delivery-complete'), check('check-delivery.sound', 'no-damage')],
+      checks: [
+        check('check-delivery.complete', 'delivery-complete'),
+        check('check-delivery.sound', 'no-damage'),
+      ],
       cautions: [caution('M008', 'boxes'), caution('W022', 'straps')],
       tools: ['delivery-list', 'lamp', 'knife', 'camera'],
       people: 2,

@@ -1,5 +1,5 @@
-import type { Kitchen, Unit, Wall } from '../kitchen/schema'
 import { compareIds } from '../kitchen/normalise'
+import type { Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Hole, HolePurpose, UnitId, UnitPlan, WallId } from '../plan/types'
 import type { OperationContext } from './operation-context'
 
@@ -48,7 +48,8 @@ const byId = <T extends { readonly id: string }>(list: readonly T[]): readonly T
 export function hangsBy(unit: Pick<Unit, 'kind' | 'stands'>): FittedUnit['hangs'] {
   const said = HUNG_BY.find((way) => way === unit.stands)
   if (said !== undefined) return said
-  return unit.stands === null && HUNG_KINDS.includes(unit.kind) ? 'plates' : null
+  const notSaid = unit.stands === null || unit.stands === 'nothing'
+  return notSaid && HUNG_KINDS.includes(unit.kind) ? 'plates' : null
 }
 
 export function isStudWall(wall: Pick<Wall, 'construction'> | undefined): boolean {

@@ -24,14 +24,18 @@ function setLegs(job: Job, unit: FittedUnit): Operation {
     does: [
       told('set-legs', 'fit', { count: plan.legs.length }),
       ...when(woundIn, told('set-legs', 'wind-in')),
-      ...plan.legs.slice(0, woundIn ? 1 : 4).map((leg) =>
-        toldFigure('set-legs', woundIn ? 'later' : 'wind', { foot: leg.foot, extension: leg.extension }),
-      ),
+      ...plan.legs
+        .slice(0, woundIn ? 1 : 4)
+        .map((leg) =>
+          toldFigure('set-legs', woundIn ? 'later' : 'wind', { foot: leg.foot, extension: leg.extension }),
+        ),
       ...missed.slice(0, 1).map((leg) => told('set-legs', 'out-of-reach', { foot: leg.foot })),
     ],
     figures: plan.legs.flatMap((leg) => [
       shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: leg.foot }),
-      ...(leg.turns.state === 'unknown' ? [] : [shown(`turns.${leg.foot}`, leg.turns, 'leg-turns', { foot: leg.foot })]),
+      ...(leg.turns.state === 'unknown'
+        ? []
+        : [shown(`turns.${leg.foot}`, leg.turns, 'leg-turns', { foot: leg.foot })]),
     ]),
     checks: plan.legs.map((leg) =>
       check(
@@ -68,9 +72,7 @@ function fitHangers(job: Job, unit: FittedUnit): Operation {
     does: [
       toldFigure('fit-hangers', 'corners', { hangerIn }),
       told('fit-hangers', 'mid-travel'),
-      told('fit-hangers', unit.unit.hanging.heightScrew.place === null ? 'try-screws' : 'know-screws', {
-        place: unit.unit.hanging.heightScrew.place ?? '',
-      }),
+      told('fit-hangers', `height-screw.${unit.unit.hanging.heightScrew.place ?? 'not-said'}`),
     ],
     figures: [
       shown('hanger-in', hangerIn, 'hanger-in', { unit: unit.name }),
@@ -79,11 +81,7 @@ function fitHangers(job: Job, unit: FittedUnit): Operation {
     checks: [check(`fit-hangers.${unit.id}`, 'hangers-alike', { unit: unit.name })],
     tools: ['screwdriver'],
     minutes: minutesFor(WORK.legsOrHangers),
-    facts: [
-      `units.${unit.id}`,
-      `units.${unit.id}.stands`,
-      `units.${unit.id}.hanging.heightScrew.place`,
-    ],
+    facts: [`units.${unit.id}`, `units.${unit.id}.stands`, `units.${unit.id}.hanging.heightScrew.place`],
   })
 }
 

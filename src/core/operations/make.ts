@@ -1,4 +1,4 @@
-import { derive, type Figure, hasValue, type InputId, known, sortedIds } from '../figure'
+import { derive, type Figure, hasValue, type InputId, known, mergedIds, sortedIds } from '../figure'
 import { type Message, type MessageValue, message } from '../message'
 import type { Caution, NamedFigure, Operation, OperationCheck, Stage, StateChange } from '../plan/types'
 import type { Job } from './job'
@@ -38,7 +38,7 @@ export function operation(job: Job, draft: Draft): Operation {
   const id = `${draft.kind}:${draft.on.join('+')}`
   const figures = draft.figures ?? []
   const said = draft.does.flatMap((m) => Object.values(m.values)).filter(isFigure)
-  const rests = [...figures.map((f) => f.figure), ...said].flatMap((f) => f.from)
+  const rests = [...figures.map((f) => f.figure), ...said].map((f) => f.from)
   return {
     id,
     kind: draft.kind,
@@ -62,7 +62,7 @@ export function operation(job: Job, draft: Draft): Operation {
     holes: draft.holes ?? [],
     rails: draft.rails ?? [],
     wall: draft.wall ?? null,
-    from: sortedIds([...draft.facts, ...rests]),
+    from: mergedIds([sortedIds(draft.facts), ...rests]),
     done: job.context.achieved.done.has(id),
   }
 }
@@ -100,16 +100,18 @@ export function caution(
   return { sign, say: message(`caution.${what}`, values) }
 }
 
-/** How many there are of listed things; it came from each of them. */
-export function counted(ids: readonly InputId[]): Figure {
-  return known(ids.length, 0, 'count', ids, { kind: 'geometry', why: 'counted' })
+/** How many there are of something, and the facts that make them. */
+export function counted(count: number, from: readonly InputId[]): Figure {
+  return known(count, 0, 'count', from, { kind: 'geometry', why: 'counted' })
 }
 
 /** The largest of the known figures; unknown when any of them is, for the one not known may be the largest. */
 export function largest(figures: readonly Figure[]): Figure | null {
   const [first] = figures
   if (first === undefined) return null
-  return derive(first.unit, { kind: 'geometry', why: 'the largest of them' }, figures, (...v) => Math.max(...v))
+  return derive(first.unit, { kind: 'geometry', why: 'the largest of them' }, figures, (...v) =>
+    Math.max(...v),
+  )
 }
 
 /** The figures of one kind on which people depend, without repeats of the same value. */

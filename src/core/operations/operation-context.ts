@@ -4,8 +4,8 @@ import type { Kitchen } from '../kitchen/schema'
 import type {
   Band,
   FloorSurface,
-  Heights,
   HeightLine,
+  Heights,
   Hole,
   PlacingPath,
   RailPlan,

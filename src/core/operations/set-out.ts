@@ -34,10 +34,14 @@ function setOutHeights(job: Job, wall: WallId, share: number): readonly Operatio
       title: told('set-out-heights', 'title', { wall: name }),
       does: [
         told('set-out-heights', 'from-the-line'),
-        ...said.slice(0, MOST_SAID).map((line) => toldFigure('set-out-heights', line.of, { height: line.height })),
+        ...said
+          .slice(0, MOST_SAID)
+          .map((line) => toldFigure('set-out-heights', line.of, { height: line.height })),
       ],
       figures: said.map((line) => shown(line.id, line.height, `height.${line.of}`)),
-      checks: [check(`set-out-heights.${wall}`, 'marks-at-both-ends', { wall: name }, usual(0), TOLERANCE.mark)],
+      checks: [
+        check(`set-out-heights.${wall}`, 'marks-at-both-ends', { wall: name }, usual(0), TOLERANCE.mark),
+      ],
       tools: ['laser', 'level', 'pencil'],
       minutes: minutesFor(WORK.markHeights, share),
       lines: lines.map((line) => line.id),
@@ -111,7 +115,9 @@ function findStuds(job: Job, id: WallId): readonly Operation[] {
         told('find-studs', 'usual-spacing'),
         told('find-studs', 'no-drill'),
       ],
-      figures: wall.studs.map((s) => shown(`stud.${s.id}`, centre(s), 'stud-centre', { stud: s.id, wall: name })),
+      figures: wall.studs.map((s) =>
+        shown(`stud.${s.id}`, centre(s), 'stud-centre', { stud: s.id, wall: name }),
+      ),
       checks: wall.studs.map((s) =>
         check(`find-studs.${id}.${s.id}`, 'stud-found', { stud: s.id }, centre(s), TOLERANCE.holePlace),
       ),

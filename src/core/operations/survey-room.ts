@@ -62,7 +62,15 @@ export function readFloor(job: Job): readonly Operation[] {
         shown('high-point', highPoint.z, 'high-point', { where: highPoint.where }),
         shown('fall', fall, 'floor-fall'),
       ],
-      checks: [check('read-floor.high-point', 'drop-at-high-point', { where: highPoint.where }, drop, TOLERANCE.floorReading)],
+      checks: [
+        check(
+          'read-floor.high-point',
+          'drop-at-high-point',
+          { where: highPoint.where },
+          drop,
+          TOLERANCE.floorReading,
+        ),
+      ],
       cautions: when(job.kitchen.floor.heating === true, caution('W001', 'heated-floor')),
       tools: ['laser', 'tape', 'pencil'],
       minutes: minutesFor(WORK.readFloor, runs),

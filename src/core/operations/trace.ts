@@ -22,7 +22,10 @@ function traceWall(job: Job, id: WallId, share: number): Operation {
   const holes = job.holesIn(id)
   const bands = job.context.bands.filter((band) => band.wall === id)
   const deepest = largest(holes.map((hole) => hole.depth))
-  const count = counted(holes.map((hole) => `holes.${hole.id}`))
+  const count = counted(
+    holes.length,
+    holes.flatMap((hole) => hole.along.from),
+  )
   const name = job.wallName(id)
   const traced = wall?.traced === 'whole'
   const lookBehind = wall?.behind !== 'outside' && wall?.otherFaceChecked !== true
@@ -32,14 +35,18 @@ function traceWall(job: Job, id: WallId, share: number): Operation {
     stage: 'make-safe',
     title: told('trace', 'title', { wall: name }),
     does: [
-      told('trace', traced ? 'traced-before' : 'go-over', { wall: name, holes: holes.length, bands: bands.length }),
+      told('trace', traced ? 'traced-before' : 'go-over', {
+        wall: name,
+        holes: holes.length,
+        bands: bands.length,
+      }),
       ...(deepest === null ? [] : [toldFigure('trace', 'depth', { depth: deepest })]),
       ...when(lookBehind, told('trace', 'other-face')),
       told('trace', 'fooled'),
       told('trace', 'live-and-dead'),
     ],
     figures: [
-      shown('holes', { ...count, from: holes.flatMap((h) => h.along.from) }, 'holes-in-wall', { wall: name }),
+      shown('holes', count, 'holes-in-wall', { wall: name }),
       ...(deepest === null ? [] : [shown('depth', deepest, 'deepest-hole')]),
     ],
     checks: [check(`trace.${id}`, 'wall-traced', { wall: name }, deepest)],

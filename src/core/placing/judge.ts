@@ -1,11 +1,27 @@
 import { quantise } from '../figure'
-import type { PathSegment, PlacingPath, PlanPoint, UnitId } from '../plan/types'
+import type { LocalBox, PathSegment, PlacingPath, PlanPoint, UnitId } from '../plan/types'
 import { type Body, standUpWayOf } from './placed'
 import { type Route, segmentsOf } from './routes'
-import { CONTACT, extentsMeet, inUnit, type Polygon, type Prism, prismOver, prismsMeet } from './solid'
+import {
+  CONTACT,
+  extentsMeet,
+  inUnit,
+  type Polygon,
+  type Prism,
+  prismAt,
+  prismOver,
+  prismsAt,
+  prismsMeet,
+} from './solid'
 import { diagonalOf } from './stand-up'
-import { distanceToFixed, type FixedThing, fixedInTheWay, type Slack, type Surroundings } from './surroundings'
-import { type StandUp, sweepOf, sweptMoving, sweptStandingUp, tiltFloor } from './sweep'
+import {
+  distanceToFixed,
+  type FixedThing,
+  fixedInTheWay,
+  type Slack,
+  type Surroundings,
+} from './surroundings'
+import { type Side, type StandUp, slicesOf, sweptMoving, tiltFloor } from './sweep'
 
 /**
  * Looks at one way in: does anything fixed refuse it, which units would be in its way, how near does it come.
@@ -24,12 +40,13 @@ const OVER_THE_CORNER = 10
 /** A unit about to be looked at among the others. */
 export interface Mover {
   readonly body: Body
+  /** But for those it overlaps where both end up: that is a finding of its own, and no order would help. */
   readonly others: readonly Body[]
-  /** Units it overlaps where both end up: that is a finding of its own, and no order would help. */
-  readonly notCounted: ReadonlySet<UnitId>
   readonly slack: Slack
   /** False when it stands above the ceiling already, which is told elsewhere. */
   readonly underCeiling: boolean
+  /** Its slices of standing up over each side, kept once worked out: the same wherever it is stood up. */
+  readonly slices: Map<Side, readonly LocalBox[]>
 }
 
 export type Verdict =
@@ -40,56 +57,131 @@ export type Verdict =
 export function judgeRoute(mover: Mover, route: Route, around: Surroundings): Verdict {
   const { placed, bounds } = mover.body
   const segments = segmentsOf(placed, bounds, route, around.room)
-  const inTheWay = refusal(mover, segments, around)
+  const parts = partsOf(mover, segments)
+  const inTheWay = firstRefusal(mover, parts, around)
   if (inTheWay !== null) return { ok: false, inTheWay }
-  const blockedBy = blockersOf(mover, segments)
-  const clearance = clearanceOf(mover, route.approach, segments, around)
-  return {
-    ok: true,
-    path: { unit: placed.unit, approach: route.approach, segments, blockedBy, clearance },
-  }
+  const blockedBy = blockersIn(mover, parts)
+  const clearance = clearanceOf(mover, route.approach, parts, around)
+  return { ok: true, path: { unit: placed.unit, approach: route.approach, segments, blockedBy, clearance } }
 }
 
 /** The first fixed thing on the way along some segments: wall, obstacle, ceiling, or what is behind; null: none. */
-export function refusal(
+export function refusalOf(
   mover: Mover,
   segments: readonly PathSegment[],
   around: Surroundings,
 ): FixedThing | null {
-  for (const segment of segments) {
-    const hit =
-      segment.kind === 'move'
-        ? refusedMove(mover, segment, segments, around)
-        : refusedStandingUp(mover, segment, around)
-    if (hit !== null) return hit
-  }
-  return null
+  return firstRefusal(mover, partsOf(mover, segments), around)
 }
 
+/** Ids of the units that, in their place, would be in the way of some segments; in code-unit order. */
+export function blockersOf(mover: Mover, segments: readonly PathSegment[]): readonly UnitId[] {
+  return blockersIn(mover, partsOf(mover, segments))
+}
+
+// -------------------------------------------------------------------------------------- what is passed through
+
+/** What a level or upright move passes through; `highest`: no other part goes higher over the same floor. */
+interface MovePart {
+  readonly kind: 'move'
+  readonly swept: readonly Prism[]
+  readonly highest: boolean
+}
+/** Standing up as one prism: exact in plan, so for walls; for the rest a sieve before the slices. */
+interface StandUpPart {
+  readonly kind: 'stand-up'
+  readonly segment: StandUp
+  readonly whole: Prism
+}
+type Part = MovePart | StandUpPart
 type Move = Extract<PathSegment, { kind: 'move' }>
 
-function refusedMove(
-  mover: Mover,
-  segment: Move,
-  segments: readonly PathSegment[],
-  around: Surroundings,
-): FixedThing | null {
-  for (const prism of sweptMoving(mover.body.placed.solid, segment.from, segment.to)) {
-    const hit = behind(mover, prism, around) ?? fixedInTheWay(around, prism, mover.slack)
-    if (hit !== null) return hit
-    if (isUnderAnother(segment, segments) || !mover.underCeiling) continue
-    if (roomOver(prism, around) < -CONTACT) return CEILING
-  }
-  return null
+function partsOf(mover: Mover, segments: readonly PathSegment[]): readonly Part[] {
+  return segments.map((segment) =>
+    segment.kind === 'move'
+      ? {
+          kind: 'move',
+          swept: sweptMoving(mover.body.placed.solid, segment.from, segment.to),
+          highest: !isUnderAnother(segment, segments),
+        }
+      : { kind: 'stand-up', segment, whole: wholeOf(mover, segment) },
+  )
 }
-
-const CEILING: FixedThing = { kind: 'ceiling', id: 'ceiling' }
 
 /** Lifting and lowering go no higher and no further than the move between them, which is looked at anyway. */
 function isUnderAnother(segment: Move, segments: readonly PathSegment[]): boolean {
-  const level = (s: PathSegment): s is Move => s.kind === 'move' && s.from.z === s.to.z
-  if (level(segment)) return false
-  return segments.some((other) => level(other) && other.from.z >= Math.max(segment.from.z, segment.to.z))
+  if (isLevel(segment)) return false
+  const top = Math.max(segment.from.z, segment.to.z)
+  return segments.some((other) => other.kind === 'move' && isLevel(other) && other.from.z >= top)
+}
+
+function isLevel({ from, to }: Move): boolean {
+  return from.z === to.z
+}
+
+function wholeOf({ body }: Mover, segment: StandUp): Prism {
+  const { placed, bounds } = body
+  const foot = segment.upright.z + bounds.z0
+  const tippedBackOrFront = segment.over === 'back' || segment.over === 'front'
+  const side = tippedBackOrFront ? bounds.y1 - bounds.y0 : bounds.x1 - bounds.x0
+  const top = foot + diagonalOf(bounds.z1 - bounds.z0, side) + OVER_THE_CORNER
+  return prismOver(tiltFloor(placed.solid, segment, reachOf(body)), foot - segment.blocks, top)
+}
+
+function reachOf({ placed }: Body): number {
+  return standUpWayOf(placed)?.reach ?? 0
+}
+
+/** What hangs down is met first by the highest slices, so these are asked first. */
+function slicesHighestFirst({ body, slices }: Mover, segment: StandUp): readonly LocalBox[] {
+  const kept = slices.get(segment.over)
+  if (kept !== undefined) return kept
+  const cut = [...slicesOf(body.placed.solid, segment, reachOf(body))].sort((a, b) => b.z1 - a.z1)
+  slices.set(segment.over, cut)
+  return cut
+}
+
+// -------------------------------------------------------------------------------------------------- fixed things
+
+const CEILING: FixedThing = { kind: 'ceiling', id: 'ceiling' }
+
+function firstRefusal(mover: Mover, parts: readonly Part[], around: Surroundings): FixedThing | null {
+  for (const part of parts) {
+    const hit =
+      part.kind === 'move' ? refusedMove(mover, part, around) : refusedStandingUp(mover, part, around)
+    if (hit !== null) return hit
+  }
+  return null
+}
+
+function refusedMove(mover: Mover, { swept, highest }: MovePart, around: Surroundings): FixedThing | null {
+  for (const prism of swept) {
+    const hit = behind(mover, prism, around) ?? fixedInTheWay(around, prism, mover.slack)
+    if (hit !== null) return hit
+    if (highest && mover.underCeiling && roomOver(prism, around) < -CONTACT) return CEILING
+  }
+  return null
+}
+
+function refusedStandingUp(
+  mover: Mover,
+  { segment, whole }: StandUpPart,
+  around: Surroundings,
+): FixedThing | null {
+  const wall = behind(mover, whole, around) ?? fixedInTheWay(wallsOnly(around), whole, mover.slack)
+  if (wall !== null) return wall
+  if (mover.underCeiling && roomOver(whole, around) < -CONTACT) return CEILING
+  if (!around.blocks.some((block) => extentsMeet(block, whole))) return null
+  for (const box of slicesHighestFirst(mover, segment)) {
+    const prism = prismAt(box, segment.upright)
+    const hit = fixedInTheWay(around, { ...prism, top: prism.top + OVER_THE_CORNER }, mover.slack)
+    if (hit !== null) return hit
+  }
+  return null
+}
+
+function wallsOnly(around: Surroundings): Surroundings {
+  return { ...around, blocks: [] }
 }
 
 /** Height between the top of a prism and the lowest ceiling over it; the cut-off when that is not known. */
@@ -100,66 +192,42 @@ function roomOver(prism: Prism, around: Surroundings): number {
 
 /** Without an outline nothing may go behind the plane of the unit's own back: there is its wall. */
 function behind({ body }: Mover, prism: Prism, around: Surroundings): FixedThing | null {
-  if (!hasUnplacedWall(body, around)) return null
-  return leastOut(body, prism.polygon) < body.bounds.y0 - CONTACT ? { kind: 'behind', id: body.placed.wall } : null
+  if (!hasUnplacedWall(body, around) || outOfBack(body, prism.polygon) >= -CONTACT) return null
+  return { kind: 'behind', id: body.placed.wall }
 }
 
 function hasUnplacedWall({ placed }: Body, around: Surroundings): boolean {
   return around.walls !== 'outline' && placed.kind !== 'island'
 }
 
-function leastOut({ placed }: Body, polygon: Polygon): number {
-  return polygon.reduce((least, point) => Math.min(least, inUnit(placed.pose, point).y), Number.POSITIVE_INFINITY)
-}
-
-// ------------------------------------------------------------------------------------------------- standing up
-
-/** The whole of standing up as one prism: exact in plan, so for walls; for the rest a first sieve. */
-function roundStandingUp({ body }: Mover, segment: StandUp): Prism {
-  const { placed, bounds } = body
-  const floor = segment.upright.z + bounds.z0 - segment.blocks
-  const side = segment.over === 'back' || segment.over === 'front' ? bounds.y1 - bounds.y0 : bounds.x1 - bounds.x0
-  const top = segment.upright.z + bounds.z0 + diagonalOf(bounds.z1 - bounds.z0, side)
-  return prismOver(tiltFloor(placed.solid, segment, reachOf(body)), floor, top + OVER_THE_CORNER)
-}
-
-function reachOf({ placed }: Body): number {
-  return standUpWayOf(placed)?.reach ?? 0
-}
-
-function refusedStandingUp(mover: Mover, segment: StandUp, around: Surroundings): FixedThing | null {
-  const whole = roundStandingUp(mover, segment)
-  const wall = behind(mover, whole, around) ?? fixedInTheWay({ ...around, blocks: [] }, whole, mover.slack)
-  if (wall !== null) return wall
-  if (mover.underCeiling && roomOver(whole, around) < -CONTACT) return CEILING
-  if (!around.blocks.some((block) => extentsMeet(block, whole))) return null
-  for (const prism of sweptStandingUp(mover.body.placed.solid, segment, reachOf(mover.body))) {
-    const hit = fixedInTheWay(around, { ...prism, top: prism.top + OVER_THE_CORNER }, mover.slack)
-    if (hit !== null) return hit
-  }
-  return null
+/** How far out from the plane of its back, where it ends, a polygon keeps; − is behind it. */
+function outOfBack({ placed, bounds }: Body, polygon: Polygon): number {
+  let least = Number.POSITIVE_INFINITY
+  for (const point of polygon) least = Math.min(least, inUnit(placed.pose, point).y)
+  return least - bounds.y0
 }
 
 // --------------------------------------------------------------------------------------------------- other units
 
-/** Ids of the units that, in their place, would be in the way of some segments; in code-unit order. */
-export function blockersOf(mover: Mover, segments: readonly PathSegment[]): readonly UnitId[] {
+function blockersIn(mover: Mover, parts: readonly Part[]): readonly UnitId[] {
   const found = new Set<UnitId>()
-  for (const segment of segments) for (const unit of blockersOn(mover, segment)) found.add(unit)
+  for (const part of parts) {
+    for (const other of inTheWayOf(mover, part)) found.add(other.placed.unit)
+  }
   return [...found].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0))
 }
 
-/** The units in the way of one segment. */
-export function blockersOn(mover: Mover, segment: PathSegment): readonly UnitId[] {
-  const { placed } = mover.body
-  const others = mover.others.filter((other) => !mover.notCounted.has(other.placed.unit))
-  const near = segment.kind === 'move' ? others : meeting(others, [roundStandingUp(mover, segment)])
-  if (near.length === 0) return []
-  return meeting(near, sweepOf(placed.solid, segment, reachOf(mover.body))).map((other) => other.placed.unit)
+function inTheWayOf(mover: Mover, part: Part): readonly Body[] {
+  if (part.kind === 'move') return meeting(mover.others, part.swept)
+  const near = meeting(mover.others, [part.whole])
+  if (near.length === 0) return near
+  return meeting(near, prismsAt(slicesHighestFirst(mover, part.segment), part.segment.upright))
 }
 
 function meeting(others: readonly Body[], swept: readonly Prism[]): readonly Body[] {
-  return others.filter((other) => other.inPlace.some((prism) => swept.some((mine) => prismsMeet(prism, mine))))
+  return others.filter((other) =>
+    other.inPlace.some((prism) => swept.some((mine) => prismsMeet(prism, mine))),
+  )
 }
 
 // ----------------------------------------------------------------------------------------------------- clearance
@@ -167,44 +235,49 @@ function meeting(others: readonly Body[], swept: readonly Prism[]): readonly Bod
 function clearanceOf(
   mover: Mover,
   approach: PlacingPath['approach'],
-  segments: readonly PathSegment[],
+  parts: readonly Part[],
   around: Surroundings,
 ): number {
-  let least = FAR
-  for (const segment of segments) {
-    if (segment.kind === 'move') {
-      for (const prism of sweptMoving(mover.body.placed.solid, segment.from, segment.to))
-        least = nearestOnMove(mover, approach, prism, around, least)
-    } else {
-      least = nearestStandingUp(mover, segment, around, least)
-    }
-  }
+  const least = parts.reduce(
+    (near, part) =>
+      part.kind === 'move'
+        ? nearestOnMove(mover, approach, part, around, near)
+        : nearestStandingUp(mover, part, around, near),
+    FAR,
+  )
   return quantise(Math.max(0, least))
 }
 
 function nearestOnMove(
-  { body }: Mover,
+  { body, underCeiling }: Mover,
   approach: PlacingPath['approach'],
-  prism: Prism,
+  { swept, highest }: MovePart,
   around: Surroundings,
   sofar: number,
 ): number {
   const standsAgainst = (points: readonly PlanPoint[]): boolean =>
-    approach !== 'back' && points.every((point) => inUnit(body.placed.pose, point).y <= body.bounds.y0 + CONTACT)
-  const least = distanceToFixed(around, prism, standsAgainst, sofar)
-  return Math.min(least, roomOver(prism, around))
+    approach !== 'back' &&
+    points.every((point) => inUnit(body.placed.pose, point).y <= body.bounds.y0 + CONTACT)
+  let least = sofar
+  for (const prism of swept) {
+    least = distanceToFixed(around, prism, standsAgainst, least)
+    if (highest && underCeiling) least = Math.min(least, roomOver(prism, around))
+  }
+  return least
 }
 
-function nearestStandingUp(mover: Mover, segment: StandUp, around: Surroundings, sofar: number): number {
-  const whole = roundStandingUp(mover, segment)
+function nearestStandingUp(
+  mover: Mover,
+  { segment, whole }: StandUpPart,
+  around: Surroundings,
+  sofar: number,
+): number {
   const over = roomOver(whole, around) + OVER_THE_CORNER
-  const own = hasUnplacedWall(mover.body, around)
-    ? leastOut(mover.body, whole.polygon) - mover.body.bounds.y0
-    : Number.POSITIVE_INFINITY
-  const walls = distanceToFixed({ ...around, blocks: [] }, whole, () => false, sofar)
+  const own = hasUnplacedWall(mover.body, around) ? outOfBack(mover.body, whole.polygon) : FAR
+  const walls = distanceToFixed(wallsOnly(around), whole, () => false, sofar)
   const least = Math.min(sofar, over, own, walls)
   if (around.blocks.length === 0) return least
-  return sweptStandingUp(mover.body.placed.solid, segment, reachOf(mover.body)).reduce(
+  return prismsAt(slicesHighestFirst(mover, segment), segment.upright).reduce(
     (near, prism) => distanceToFixed(around, prism, () => false, near),
     least,
   )

@@ -35,32 +35,46 @@ const HUNG_OUT = 900
  * Ways of bringing in a unit that is set down upright, the one to be preferred first: straight out at the front, along
  * the walls beside it, on the bisector (corner units), then along its wall from either side, then round a bend.
  * An island has four open sides. `hint` is where the user lets units be set down.
+ *
+ * Worked out one after the other, since the first is mostly the one that is taken.
  */
-export function routesTo(
+export function* routesTo(
   placed: PlacedUnit,
   bounds: LocalBox,
   around: Surroundings,
   hint: PlanPoint | null,
-): readonly Route[] {
-  const lifts = placed.hung ? [placed.hookLift] : standUpWayOf(placed) !== null || placed.kind === 'tall' ? WALK_LIFTS : CARRY_LIFTS
-  const ways = waysIn(placed, bounds, around, hint)
-  return lifts.flatMap((lift) => ways.map((way) => ({ ...way, over: null, lift })))
+): Generator<Route, void> {
+  for (const lift of liftsOf(placed)) {
+    for (const ways of waysIn) {
+      for (const { approach, stops } of ways(placed, bounds, around, hint)) {
+        yield { approach, stops, over: null, lift }
+      }
+    }
+  }
+}
+
+function liftsOf({ hung, hookLift, kind }: PlacedUnit): readonly number[] {
+  if (hung) return [hookLift]
+  return kind === 'tall' ? WALK_LIFTS : CARRY_LIFTS
 }
 
 type Way = Pick<Route, 'approach' | 'stops'>
+type WaysIn = (
+  placed: PlacedUnit,
+  bounds: LocalBox,
+  around: Surroundings,
+  hint: PlanPoint | null,
+) => readonly Way[]
 
-function waysIn(placed: PlacedUnit, bounds: LocalBox, around: Surroundings, hint: PlanPoint | null): readonly Way[] {
-  const [first, ...further] = straightOut(placed, bounds)
-  return [
-    ...(hint === null ? [] : fromHint(placed, bounds, hint)),
-    ...(first === undefined ? [] : [first]),
-    ...slanted(placed, bounds, around),
-    ...further,
-    ...alongTheWall(bounds),
-    ...(placed.kind === 'island' ? fromBehind(bounds) : []),
-    ...roundABend(placed, bounds),
-  ]
-}
+const waysIn: readonly WaysIn[] = [
+  (placed, bounds, _, hint) => (hint === null ? [] : fromHint(placed, bounds, hint)),
+  (placed, bounds) => straightOut(placed, bounds).slice(0, 1),
+  (placed, bounds, around) => slanted(placed, bounds, around),
+  (placed, bounds) => straightOut(placed, bounds).slice(1),
+  (_, bounds) => alongTheWall(bounds),
+  (placed, bounds) => (placed.kind === 'island' ? fromBehind(bounds) : []),
+  (placed, bounds) => roundABend(placed, bounds),
+]
 
 function way(approach: Way['approach'], ...stops: readonly Offset[]): Way {
   return { approach, stops: [...stops, IN_PLACE] }
@@ -88,7 +102,10 @@ function slanted(placed: PlacedUnit, bounds: LocalBox, around: Surroundings): re
   const length = slantLength(placed, bounds)
   return [...new Set(corner ? [...beside, 45, -45] : beside)].map((slant) => {
     const radians = (slant * Math.PI) / 180
-    return way('front', { right: quantise(length * Math.sin(radians)), out: quantise(length * Math.cos(radians)) })
+    return way('front', {
+      right: quantise(length * Math.sin(radians)),
+      out: quantise(length * Math.cos(radians)),
+    })
   })
 }
 
@@ -123,10 +140,13 @@ function fromBehind(bounds: LocalBox): readonly Way[] {
   return [300, 600, 100].map((clear) => way('back', { right: 0, out: -(bounds.y1 + clear) }))
 }
 
-/** Set down to one side and out of the run, moved across in front of its place, then in. */
+/**
+ * Set down to one side, moved across in front of its place, then in. A hung one goes up clear of the run; a standing one
+ * passes by what juts from the wall beside it, not wholly out of its place: from further out it comes straight.
+ */
 function roundABend(placed: PlacedUnit, bounds: LocalBox): readonly Way[] {
-  const aside = bounds.x1 - bounds.x0 + 300
-  const outs = placed.hung ? [HUNG_OUT, bounds.y1 + 50] : [bounds.y1 + CLEAR_OF_FRONT, bounds.y1 + 20]
+  const aside = bounds.x1 - bounds.x0 + CLEAR_OF_FRONT
+  const outs = placed.hung ? [HUNG_OUT, bounds.y1 + 50] : [50, 150, 300]
   return outs.flatMap((out) => [
     way('left', { right: -aside, out }, { right: 0, out }),
     way('right', { right: aside, out }, { right: 0, out }),
@@ -166,7 +186,12 @@ function offsetPoint(pose: Pose, right: number, out: number): PlanPoint {
  * Hung ones are lifted from the floor to their hooking height. Where the floor is not known a unit starts at the height
  * it travels at: in the hands, with nothing said about how it came there.
  */
-export function segmentsOf(placed: PlacedUnit, bounds: LocalBox, route: Route, room: Room): readonly PathSegment[] {
+export function segmentsOf(
+  placed: PlacedUnit,
+  bounds: LocalBox,
+  route: Route,
+  room: Room,
+): readonly PathSegment[] {
   const first = route.stops[0] ?? IN_PLACE
   const travel = quantise(travelHeight(placed, bounds, route, room))
   const stops = route.stops.map((stop) => poseAtOffset(placed, stop, travel))
@@ -199,7 +224,11 @@ function startHeight(placed: PlacedUnit, bounds: LocalBox, route: Route, room: R
   const under =
     route.over === null || way === null
       ? footprint(at, bounds)
-      : tiltFloor(placed.solid, { kind: 'stand-up', upright: at, over: route.over, blocks: way.blocks }, way.reach)
+      : tiltFloor(
+          placed.solid,
+          { kind: 'stand-up', upright: at, over: route.over, blocks: way.blocks },
+          way.reach,
+        )
   const floor = room.floorHighUnder(under)
   if (floor === null) return placed.hung ? null : placed.pose.z
   if (way !== null) return floor + way.blocks - bounds.z0
@@ -209,7 +238,10 @@ function startHeight(placed: PlacedUnit, bounds: LocalBox, route: Route, room: R
 function travelHeight(placed: PlacedUnit, bounds: LocalBox, route: Route, room: Room): number {
   if (placed.hung) return placed.pose.z + route.lift
   const floors = floorsCrossed(placed, bounds, route).map((polygon) => room.floorHighUnder(polygon))
-  const highest = floors.reduce<number>((high, floor) => Math.max(high, (floor ?? high) - bounds.z0), placed.pose.z)
+  const highest = floors.reduce<number>(
+    (high, floor) => Math.max(high, (floor ?? high) - bounds.z0),
+    placed.pose.z,
+  )
   return highest + route.lift
 }
 

@@ -44,10 +44,7 @@ export function extentsOf(points: Polygon): Extents {
 /** True when the extents overlap by more than `tolerance` both ways: nothing nearer need be asked otherwise. */
 export function extentsMeet(a: Extents, b: Extents, tolerance = CONTACT): boolean {
   return (
-    a.x1 - b.x0 > tolerance &&
-    b.x1 - a.x0 > tolerance &&
-    a.y1 - b.y0 > tolerance &&
-    b.y1 - a.y0 > tolerance
+    a.x1 - b.x0 > tolerance && b.x1 - a.x0 > tolerance && a.y1 - b.y0 > tolerance && b.y1 - a.y0 > tolerance
   )
 }
 
@@ -98,7 +95,12 @@ export function footprint(pose: Pose, box: LocalBox): Polygon {
 
 /** A unit standing at a pose, one prism a box. */
 export function prismsAt(solid: readonly LocalBox[], pose: Pose): readonly Prism[] {
-  return solid.map((box) => prismOver(footprint(pose, box), pose.z + box.z0, pose.z + box.z1))
+  return solid.map((box) => prismAt(box, pose))
+}
+
+/** One box of a unit at a pose. */
+export function prismAt(box: LocalBox, pose: Pose): Prism {
+  return prismOver(footprint(pose, box), pose.z + box.z0, pose.z + box.z1)
 }
 
 /** The box round a whole solid, in its local frame; null for a unit that is only a space. */

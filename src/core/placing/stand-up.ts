@@ -104,10 +104,21 @@ export function standUpNeed(input: StandUpInput, over: Side, pivot: StandUpNeed[
   const blocks = pivot === 'feet' ? noBlocks : (input.blocks ?? BLOCKS)
   const diagonal = pivot === 'feet' ? overFeet(input, over) : overEdge(input, over)
   const needed = derive('mm', sumBasis, [diagonal, blocks, HAND_ROOM], (d = 0, b = 0, r = 0) => d + b + r)
-  return { over, pivot, diagonal, blocks, handRoom: HAND_ROOM, needed, fits: fitsUnder(needed, input.ceiling) }
+  return {
+    over,
+    pivot,
+    diagonal,
+    blocks,
+    handRoom: HAND_ROOM,
+    needed,
+    fits: fitsUnder(needed, input.ceiling),
+  }
 }
 
-const noBlocks: Figure = known(0, 0, 'mm', [], { kind: 'geometry', why: 'it turns on its feet, without blocks' })
+const noBlocks: Figure = known(0, 0, 'mm', [], {
+  kind: 'geometry',
+  why: 'it turns on its feet, without blocks',
+})
 
 function sideOf(input: StandUpInput, over: Side): Figure {
   return over === 'back' || over === 'front' ? input.depth : input.width

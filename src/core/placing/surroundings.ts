@@ -6,10 +6,10 @@ import {
   extentsOf,
   middleOf,
   type Polygon,
+  type Prism,
   planDistance,
   planOverlap,
   pointInside,
-  type Prism,
 } from './solid'
 
 /** A piece of wall whose place is known, its left end first, seen from inside. */
@@ -95,7 +95,9 @@ function outlineEdges(outline: Polygon, walls: readonly WallId[]): readonly Edge
 function edgesOf(polygon: Polygon, thing: (i: number) => FixedThing): readonly Edge[] {
   return polygon.flatMap((from, i) => {
     const to = polygon[(i + 1) % polygon.length]
-    return to === undefined ? [] : [{ thing: thing(i), points: [from, to] as const, ...extentsOf([from, to]) }]
+    return to === undefined
+      ? []
+      : [{ thing: thing(i), points: [from, to] as const, ...extentsOf([from, to]) }]
   })
 }
 
@@ -202,7 +204,12 @@ function cutBy(block: Block, prism: Prism): number {
 export type Leaving = (points: Polygon) => boolean
 
 /** Distance from a prism to the nearest wall or obstacle, those that `leaving` takes out apart; Infinity without any. */
-export function distanceToFixed(around: Surroundings, prism: Prism, leaving: Leaving, cutOff: number): number {
+export function distanceToFixed(
+  around: Surroundings,
+  prism: Prism,
+  leaving: Leaving,
+  cutOff: number,
+): number {
   let least = cutOff
   for (const edge of around.edges) {
     if (!nearer(edge, prism, least) || leaving(edge.points)) continue

@@ -1,5 +1,5 @@
 import type { LocalBox, PathSegment, PlanPoint, Pose } from '../plan/types'
-import { boundsOf, footprint, type Prism, prismOver, rectangleInRoom, sweptHull } from './solid'
+import { boundsOf, footprint, type Prism, prismOver, prismsAt, rectangleInRoom, sweptHull } from './solid'
 
 /**
  * What a unit passes through on its way: upright prisms that together hold every place it is ever in.
@@ -30,11 +30,7 @@ export function sweptMoving(solid: readonly LocalBox[], from: Pose, to: Pose): r
   const low = Math.min(from.z, to.z)
   const high = Math.max(from.z, to.z)
   return solid.map((box) =>
-    prismOver(
-      sweptHull(footprint(from, box), to.x - from.x, to.y - from.y),
-      low + box.z0,
-      high + box.z1,
-    ),
+    prismOver(sweptHull(footprint(from, box), to.x - from.x, to.y - from.y), low + box.z0, high + box.z1),
   )
 }
 
@@ -65,22 +61,27 @@ function tiltPlane(bounds: LocalBox, over: Side): TiltPlane {
  * greatest, √(h² + s²), at tan θ = h/s.
  */
 export function sweptStandingUp(solid: readonly LocalBox[], segment: StandUp, reach = 0): readonly Prism[] {
+  return prismsAt(slicesOf(solid, segment, reach), segment.upright)
+}
+
+/** The same slices as boxes in the unit's upright frame: they go with it wherever it is stood up. */
+export function slicesOf(
+  solid: readonly LocalBox[],
+  { over, blocks }: Pick<StandUp, 'over' | 'blocks'>,
+  reach = 0,
+): readonly LocalBox[] {
   const bounds = boundsOf(solid)
   if (bounds === null) return []
-  const plane = tiltPlane(bounds, segment.over)
+  const plane = tiltPlane(bounds, over)
   return solid.flatMap((box) =>
-    Array.from({ length: SLICES }, (_, slice) => sliceOf(box, bounds.z0, plane, segment, slice, reach)),
+    Array.from({ length: SLICES }, (_, slice) => {
+      const cut = sliceOf(box, bounds.z0, plane, slice, reach)
+      return slice === 0 ? { ...cut, z0: bounds.z0 - blocks } : cut
+    }),
   )
 }
 
-function sliceOf(
-  box: LocalBox,
-  foot: number,
-  plane: TiltPlane,
-  { upright, blocks }: StandUp,
-  slice: number,
-  reach: number,
-): Prism {
+function sliceOf(box: LocalBox, foot: number, plane: TiltPlane, slice: number, reach: number): LocalBox {
   const from = (slice * Math.PI) / 2 / SLICES
   const to = ((slice + 1) * Math.PI) / 2 / SLICES
   const up = { low: box.z0 - foot, high: box.z1 - foot }
@@ -88,12 +89,11 @@ function sliceOf(
   const height = turned(up, out, from, to)
   // Along the floor the corner is at s·sin θ − h·cos θ, which is the same turn with the two changed over.
   const along = turned(out, { low: -up.high, high: -up.low }, from, to)
-  const bottom = slice === 0 ? -blocks : height.low
-  return prismOver(
-    acrossTilt(upright, box, plane, along.low - reach, along.high),
-    upright.z + foot + bottom,
-    upright.z + foot + height.high,
-  )
+  return {
+    ...acrossTilt(box, plane, along.low - reach, along.high),
+    z0: foot + height.low,
+    z1: foot + height.high,
+  }
 }
 
 interface Range {
@@ -127,19 +127,18 @@ function cosine(angle: number): number {
   return angle === Math.PI / 2 ? 0 : Math.cos(angle)
 }
 
-/** A strip across the tilt, `from`..`to` away from the turning edge (− is under the lying head), in the room. */
+/** A strip across the tilt, `from`..`to` away from the turning edge (− is under the lying head), in the local plan. */
 function acrossTilt(
-  upright: Pose,
   box: LocalBox,
   { edge, away, alongY }: TiltPlane,
   from: number,
   to: number,
-): readonly PlanPoint[] {
+): Pick<LocalBox, 'x0' | 'x1' | 'y0' | 'y1'> {
   const low = Math.min(edge + away * from, edge + away * to)
   const high = Math.max(edge + away * from, edge + away * to)
   return alongY
-    ? rectangleInRoom(upright, box.x0, box.x1, low, high)
-    : rectangleInRoom(upright, low, high, box.y0, box.y1)
+    ? { x0: box.x0, x1: box.x1, y0: low, y1: high }
+    : { x0: low, x1: high, y0: box.y0, y1: box.y1 }
 }
 
 /**
@@ -160,5 +159,6 @@ export function tiltFloor(
   if (bounds === null) return []
   const plane = tiltPlane(bounds, over)
   const out = awayFromEdge(bounds, plane)
-  return acrossTilt(upright, bounds, plane, bounds.z0 - bounds.z1 - reach, out.high)
+  const floor = acrossTilt(bounds, plane, bounds.z0 - bounds.z1 - reach, out.high)
+  return rectangleInRoom(upright, floor.x0, floor.x1, floor.y0, floor.y1)
 }

@@ -1,10 +1,7 @@
 import { type Figure, hasValue } from '../figure'
 import { message } from '../message'
-import { figuresIn } from './figures-in'
+import { tellingFigures } from './figures-in'
 import type { Change, Plan } from './types'
-
-/** The parts of a plan whose figures people act on; operations repeat them and findings speak of them. */
-const TELLING: readonly (keyof Plan)[] = ['floor', 'heights', 'lines', 'marks', 'units', 'rails', 'holes']
 
 /**
  * What is not as it was: figures that moved by more than the last place they are kept to, and operations that came or
@@ -12,12 +9,6 @@ const TELLING: readonly (keyof Plan)[] = ['floor', 'heights', 'lines', 'marks', 
  */
 export function changesBetween(before: Plan, after: Plan): readonly Change[] {
   return [...figureChanges(before, after), ...operationChanges(before, after)]
-}
-
-function tellingFigures(plan: Plan): Map<string, Figure> {
-  const out = new Map<string, Figure>()
-  for (const key of TELLING) figuresIn(plan[key], out, `/${key}`)
-  return out
 }
 
 function figureChanges(before: Plan, after: Plan): Change[] {

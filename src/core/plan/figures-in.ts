@@ -1,4 +1,5 @@
 import type { Figure } from '../figure'
+import type { Plan } from './types'
 
 /** The id under which a listed thing of the plan is known. */
 function nameOf(item: unknown, index: number): string {
@@ -34,4 +35,14 @@ export function figuresIn(part: unknown, into: Map<string, Figure> = new Map(), 
   }
   for (const [key, value] of Object.entries(part)) figuresIn(value, into, `${path}/${key}`)
   return into
+}
+
+/** The parts of a plan whose figures people act on; operations and reasons repeat them, findings speak of them. */
+const TELLING = ['floor', 'heights', 'lines', 'marks', 'units', 'rails', 'holes'] as const
+
+/** Every figure people act on, under its name. */
+export function tellingFigures(plan: Pick<Plan, (typeof TELLING)[number]>): Map<string, Figure> {
+  const out = new Map<string, Figure>()
+  for (const key of TELLING) figuresIn(plan[key], out, `/${key}`)
+  return out
 }

@@ -1,13 +1,12 @@
-import { type Figure, hasValue, type InputId } from '../figure'
+import { hasValue, type InputId } from '../figure'
 import { message } from '../message'
-import { figuresIn } from './figures-in'
+import { tellingFigures } from './figures-in'
 import type { Plan, WhatToMeasure } from './types'
 
 /** What is still to be measured or asked, the fact that holds up the most figures first; ties by id. */
 export function measureNext(plan: Omit<Plan, 'measureNext' | 'changes'>): readonly WhatToMeasure[] {
   const worth = new Map<InputId, number>()
-  const figures: Iterable<Figure> = figuresIn(plan).values()
-  for (const figure of figures) {
+  for (const figure of tellingFigures(plan).values()) {
     if (hasValue(figure)) continue
     for (const id of figure.missing) worth.set(id, (worth.get(id) ?? 0) + 1)
   }

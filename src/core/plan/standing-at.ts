@@ -92,7 +92,7 @@ const CLEAR_UNDER = 600
 const isSet = (state: StandingState) => STANDING_STATES.indexOf(state) > STANDING_STATES.indexOf('carried')
 
 /** The pieces of its path that an operation travels: standing a tall up and bringing it in may share one path. */
-function segmentsOf(plan: Plan, operation: Operation): readonly PathSegment[] {
+export function segmentsOf(plan: Plan, operation: Operation): readonly PathSegment[] {
   if (operation.path === null) return []
   const all = plan.paths[operation.path]?.segments ?? []
   const sharers = plan.operations.filter((o) => o.path === operation.path)

@@ -33,5 +33,11 @@ export function heightFromLine(
 
 function aboveTheFloor(aboveFloor: Figure, floor: Figure | null): Figure {
   if (floor !== null) return sum('mm', fromTheFloor, [floor, aboveFloor])
-  return { state: 'unknown', unit: 'mm', basis: fromTheFloor, from: aboveFloor.from, missing: aboveFloor.from }
+  return {
+    state: 'unknown',
+    unit: 'mm',
+    basis: fromTheFloor,
+    from: aboveFloor.from,
+    missing: aboveFloor.from,
+  }
 }

@@ -28,7 +28,12 @@ export function mergedIds(lists: readonly (readonly InputId[])[]): readonly Inpu
   return rest.reduce(merged, first)
 }
 
-function unknownOf(unit: FigureUnit, basis: Basis, figures: readonly Figure[], from: readonly InputId[]): Figure {
+function unknownOf(
+  unit: FigureUnit,
+  basis: Basis,
+  figures: readonly Figure[],
+  from: readonly InputId[],
+): Figure {
   const missing = sortedIds(figures.flatMap((figure) => (hasValue(figure) ? [] : figure.missing)))
   return { state: 'unknown', unit, basis, from, missing }
 }

@@ -1,4 +1,4 @@
-import { type Basis, derive, type Figure, hasValue, type InputId, sortedIds, valueOf } from '../figure'
+import { type Basis, type Figure, hasValue, type InputId, sortedIds, valueOf } from '../figure'
 import { convexHull } from '../geometry/convex-hull'
 import { fitPlane, heightOn } from '../geometry/plane'
 import { byPlace, cross, distance, leftOfLine, subtract } from '../geometry/point'
@@ -7,7 +7,9 @@ import { distanceToSegment, shareAlong } from '../geometry/segment'
 import { ON_EDGE, SAME_POINT } from '../geometry/tolerance'
 import { type Triangle, triangulate } from '../geometry/triangulate'
 import type { PlanPoint } from '../plan/types'
+import { mergedIds } from './sum'
 import { type Frame, framesAlong, linksBetween, pointIn, type WallChains } from './wall-chain'
+import { workedFrom } from './worked'
 
 /** One height read somewhere on the plan: floor or ceiling. */
 export interface SurfaceReading {
@@ -71,7 +73,7 @@ export function surfaceThrough(
     heightAt: (wall, along, out) => {
       const located = locate(wall, along, out)
       const place = { wall, along, out }
-      if (located === undefined) return derive('mm', between, [along, out], () => 0)
+      if (located === undefined) return workedFrom('mm', between, [along, out], () => 0)
       const support = supportOf(located.sheet, located.point)
       if (support !== undefined) return heightFrom(chains, place, support)
       return heightBeyond(chains, place, sorted, located.sheet, list)
@@ -160,14 +162,13 @@ function onALine({ triangles, points }: Sheet, p: PlanPoint): readonly number[] 
   return undefined
 }
 
-/** What the places of several readings and of one more point are worked from: their own figures, then the links. */
+/** What the places of one point and of several readings are worked from: their own figures, heights, then the links. */
 interface Ground {
   readonly inputs: readonly Figure[]
-  /** The places on one plan, the extra point first, and the readings' heights, from the inputs' values. */
-  readonly lay: (values: readonly number[]) => {
-    readonly points: readonly PlanPoint[]
-    readonly heights: readonly number[]
-  }
+  /** Place `i` on one plan, the point itself first, from the inputs' values. */
+  readonly pointAt: (values: readonly number[], i: number) => PlanPoint
+  /** Where the heights of the readings begin among the inputs. */
+  readonly heights: number
 }
 
 /**
@@ -179,33 +180,49 @@ function groundOf(chains: WallChains, place: Spot, readings: readonly SurfaceRea
   const walls = spots.map(({ wall }) => wall)
   const first = Math.min(...walls)
   const links = linksBetween(chains, first, Math.max(...walls))
-  const places = spots.flatMap(({ along, out }) => [along, out])
-  const inputs = [...places, ...readings.map(({ z }) => z), ...links]
-  const lay = (values: readonly number[]) => {
-    const frames = framesAlong(values.slice(places.length + readings.length))
-    const points = walls.map((wall, i) =>
-      pointIn(frames[wall - first] as Frame, values[2 * i] as number, values[2 * i + 1] as number),
-    )
-    return { points, heights: values.slice(places.length, places.length + readings.length) }
+  const heights = 2 * spots.length
+  const beforeLinks = heights + readings.length
+  const inputs = [...spots.flatMap(({ along, out }) => [along, out]), ...readings.map(({ z }) => z), ...links]
+  const onOneWall = (values: readonly number[], i: number): PlanPoint => ({
+    x: values[2 * i] as number,
+    y: values[2 * i + 1] as number,
+  })
+  const roundCorners = (values: readonly number[], i: number): PlanPoint => {
+    const wall = (walls[i] as number) - first
+    const frame = framesAlong(values.slice(beforeLinks, beforeLinks + 2 * wall))[wall] as Frame
+    return pointIn(frame, values[2 * i] as number, values[2 * i + 1] as number)
   }
-  return { inputs, lay }
+  return { inputs, pointAt: links.length === 0 ? onOneWall : roundCorners, heights }
 }
 
 /** Height at a place from the one, two or three readings that hold it. */
 function heightFrom(chains: WallChains, place: Spot, support: readonly SurfaceReading[]): Figure {
-  const { inputs, lay } = groundOf(chains, place, support)
-  const basis = support.length === 1 ? onReading : between
-  return derive('mm', basis, inputs, (...values) => {
-    const { points, heights } = lay(values)
-    const [p, a, b, c] = points as [PlanPoint, PlanPoint, PlanPoint?, PlanPoint?]
-    const [za = 0, zb = 0, zc = 0] = heights
-    if (b === undefined) return za
-    if (c === undefined) return za + shareAlong(a, b, p) * (zb - za)
-    const whole = cross(subtract(b, a), subtract(c, a))
-    const shareB = cross(subtract(p, a), subtract(c, a)) / whole
-    const shareC = cross(subtract(b, a), subtract(p, a)) / whole
-    return za + shareB * (zb - za) + shareC * (zc - za)
+  const { inputs, pointAt, heights } = groundOf(chains, place, support)
+  if (support.length === 1) return workedFrom('mm', onReading, inputs, (values) => values[heights] as number)
+  const work = support.length === 2 ? betweenTwo : amongThree
+  return workedFrom('mm', between, inputs, (values) => {
+    const corners = support.map((_, i) => ({ at: pointAt(values, i + 1), z: values[heights + i] as number }))
+    return work(pointAt(values, 0), corners)
   })
+}
+
+interface Corner {
+  readonly at: PlanPoint
+  readonly z: number
+}
+
+/** Straight along the line between two readings. */
+function betweenTwo(p: PlanPoint, [a, b]: readonly Corner[]): number {
+  const [start, end] = [a as Corner, b as Corner]
+  return start.z + shareAlong(start.at, end.at, p) * (end.z - start.z)
+}
+
+/** On the flat triangle through three readings. */
+function amongThree(p: PlanPoint, corners: readonly Corner[]): number {
+  const [a, b, c] = corners as [Corner, Corner, Corner]
+  const [u, v, w] = [subtract(b.at, a.at), subtract(c.at, a.at), subtract(p, a.at)]
+  const whole = cross(u, v)
+  return a.z + (cross(w, v) / whole) * (b.z - a.z) + (cross(u, w) / whole) * (c.z - a.z)
 }
 
 /** Height outside the readings: from all of them, wherever they were taken; unknown if any of them is. */
@@ -216,16 +233,15 @@ function heightBeyond(
   sheet: Sheet,
   list: InputId,
 ): Figure {
-  const { inputs, lay } = groundOf(chains, place, readings)
+  const { inputs, pointAt, heights } = groundOf(chains, place, readings)
   if (sheet.triangles.length === 0) {
-    const from = sortedIds(inputs.flatMap((input) => input.from))
+    const from = mergedIds(inputs.map((input) => input.from))
     const missing = inputs.flatMap((input) => (hasValue(input) ? [] : input.missing))
     return { state: 'unknown', unit: 'mm', basis: tooFew, from, missing: sortedIds([...missing, list]) }
   }
-  return derive('mm', beyond, inputs, (...values) => {
-    const { points, heights } = lay(values)
-    const [p, ...places] = points as [PlanPoint, ...PlanPoint[]]
-    const plane = fitPlane(places.map((at, i) => ({ at, z: heights[i] as number })))
-    return plane === null ? Number.NaN : heightOn(plane, p)
+  return workedFrom('mm', beyond, inputs, (values) => {
+    const samples = readings.map((_, i) => ({ at: pointAt(values, i + 1), z: values[heights + i] as number }))
+    const plane = fitPlane(samples)
+    return plane === null ? Number.NaN : heightOn(plane, pointAt(values, 0))
   })
 }

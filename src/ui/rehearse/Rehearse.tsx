@@ -1,6 +1,8 @@
 import { type ReactNode, useEffect } from 'react'
 import { indexOf } from '../../state/store'
 import { useActions, useApp } from '../app-context'
+import { NothingOpen } from '../NothingOpen'
+import { words } from '../words'
 import { StepButtons } from './StepButtons'
 import { StepSlip } from './StepSlip'
 import { Tape } from './Tape'
@@ -10,46 +12,39 @@ export function Rehearse({ stage }: { readonly stage: ReactNode }) {
   const plan = useApp((s) => s.plan)
   const index = useApp(indexOf)
   useStepKeys()
-  if (plan === null) return <Waiting />
-  const operation = plan.operations[index]
+  const operation = plan?.operations[index]
+  if (plan === null || operation === undefined) return <NothingOpen />
   return (
     <div className="rehearse">
-      <div className="stage" aria-hidden="true">
-        {stage}
-      </div>
-      <div className="side">
-        <StepSlip plan={plan} index={index} />
-        <StepButtons plan={plan} index={index} />
-      </div>
+      <div className="stage">{stage}</div>
+      <StepSlip plan={plan} operation={operation} index={index} />
+      <StepButtons plan={plan} index={index} />
       <Tape plan={plan} index={index} />
       <p className="visually-hidden" aria-live="polite">
-        {operation === undefined ? '' : `Step ${index + 1} of ${plan.operations.length}`}
+        Step {index + 1} of {plan.operations.length}: {words(operation.title)}
       </p>
     </div>
   )
 }
 
-function Waiting() {
-  const working = useApp((s) => s.working)
-  const noPlan = useApp((s) => s.noPlan)
-  return (
-    <div className="page">
-      <p>{working ? 'Working it out.' : noPlan ? 'No order is possible; see Survey and delivery.' : 'No kitchen is open.'}</p>
-    </div>
-  )
-}
-
-/** Right and left step through, as long as nothing that uses these keys itself has the focus. */
+/** Keys that step through, wherever the focus is but in something that uses them itself. */
 function useStepKeys() {
   const actions = useActions()
   useEffect(() => {
+    const moves: Readonly<Record<string, () => void>> = {
+      ArrowRight: () => actions.step(1),
+      ArrowLeft: () => actions.step(-1),
+      Home: () => actions.goToIndex(0),
+      End: () => actions.goToIndex(Number.MAX_SAFE_INTEGER),
+    }
     const onKey = (event: KeyboardEvent) => {
-      const target = event.target as HTMLElement | null
-      if (target?.closest('input, select, textarea, [role=slider]') || event.altKey || event.ctrlKey || event.metaKey) return
-      if (event.key === 'ArrowRight') actions.step(1)
-      else if (event.key === 'ArrowLeft') actions.step(-1)
-      else return
+      const target = event.target instanceof Element ? event.target : null
+      const isTaken = target?.closest('input:not([type=checkbox]), select, textarea, [role=slider]') != null
+      if (isTaken || event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) return
+      const move = moves[event.key]
+      if (move === undefined) return
       event.preventDefault()
+      move()
     }
     window.addEventListener('keydown', onKey)
     return () => window.removeEventListener('keydown', onKey)

@@ -1,7 +1,8 @@
 import type { Plan } from '../../core/plan/types'
 import { useActions } from '../app-context'
-import { words } from '../words'
+import { lowerFirst, words } from '../words'
 
+/** Back and Next; Next says what comes. Always in sight. */
 export function StepButtons({ plan, index }: { readonly plan: Plan; readonly index: number }) {
   const actions = useActions()
   const next = plan.operations[index + 1]
@@ -11,12 +12,8 @@ export function StepButtons({ plan, index }: { readonly plan: Plan; readonly ind
         Back
       </button>
       <button type="button" className="button main" disabled={next === undefined} onClick={() => actions.step(1)}>
-        {next === undefined ? 'Last step' : `Next: ${lowerFirst(words(next.title))}`}
+        <span className="next-words">{next === undefined ? 'This is the last step' : `Next: ${lowerFirst(words(next.title))}`}</span>
       </button>
     </div>
   )
-}
-
-function lowerFirst(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1)
 }

@@ -1,64 +1,43 @@
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react'
-import { type Plan, STAGES } from '../../core/plan/types'
+import type { Plan } from '../../core/plan/types'
 import { useActions } from '../app-context'
-import { STAGE_NAMES, words } from '../words'
+import { STAGE_LETTERING, words } from '../words'
+import { numberEvery, stretches, type TapeScale, tapeScale } from './tape-scale'
+
+/** Least distance between ticks, so that a finger can hit one. */
+const LEAST_PITCH = { low: 10, high: 6 }
+const LETTER = 7.4
 
 /** The timeline as an enamelled tape: one tick an operation, stages lettered along it, the hook is now. */
 export function Tape({ plan, index }: { readonly plan: Plan; readonly index: number }) {
   const actions = useActions()
   const box = useRef<HTMLDivElement>(null)
-  const [width, setWidth] = useState(1000)
-  const [height, setHeight] = useState(82)
-  useEffect(() => {
-    const el = box.current
-    if (el === null) return
-    const watch = new ResizeObserver(() => {
-      setWidth(el.clientWidth)
-      setHeight(el.clientHeight)
-    })
-    watch.observe(el)
-    return () => watch.disconnect()
-  }, [])
+  const { width, height } = useSize(box)
   const count = plan.operations.length
-  const small = height < 70
-  const pitch = Math.max((width - 56) / Math.max(count, 1), small ? 11 : 7)
-  const wanted = 28 + pitch * index
-  const total = 56 + pitch * count
-  const shift = total <= width ? 0 : Math.min(Math.max(wanted - width / 2, 0), total - width)
-  const x = (i: number) => 28 + pitch * i - shift
+  const isLow = height < 70
+  const scale = tapeScale(count, index, width, isLow ? LEAST_PITCH.low : LEAST_PITCH.high)
+  const operation = plan.operations[index]
   const go = (event: PointerEvent<HTMLDivElement>) => {
-    const at = event.clientX - event.currentTarget.getBoundingClientRect().left
-    actions.goToIndex(Math.round((at + shift - 28) / pitch - 0.5))
-  }
-  const keys: Readonly<Record<string, number>> = {
-    ArrowRight: index + 1,
-    ArrowUp: index + 1,
-    ArrowLeft: index - 1,
-    ArrowDown: index - 1,
-    PageDown: index + 10,
-    PageUp: index - 10,
-    Home: 0,
-    End: count - 1,
+    actions.goToIndex(scale.indexAt(event.clientX - event.currentTarget.getBoundingClientRect().left))
   }
   const onKeyDown = (event: KeyboardEvent) => {
-    const to = keys[event.key]
+    const to = keyTarget(event.key, index, count)
     if (to === undefined) return
     event.preventDefault()
     event.stopPropagation()
     actions.goToIndex(to)
   }
-  const operation = plan.operations[index]
   return (
     <div
       ref={box}
       className="tape"
       role="slider"
       tabIndex={0}
-      aria-label="Operation"
+      aria-label="Step"
       aria-valuemin={1}
       aria-valuemax={count}
       aria-valuenow={index + 1}
-      aria-valuetext={operation === undefined ? '' : `${index + 1}: ${words(operation.title)}`}
+      aria-valuetext={operation === undefined ? '' : `${index + 1} of ${count}: ${words(operation.title)}`}
       onKeyDown={onKeyDown}
       onPointerDown={(e) => {
         e.currentTarget.setPointerCapture(e.pointerId)
@@ -68,60 +47,99 @@ export function Tape({ plan, index }: { readonly plan: Plan; readonly index: num
         if (e.buttons === 1) go(e)
       }}
     >
-      <svg aria-hidden="true" width={width} height={height}>
-        <rect className="done" x={0} y={0} width={Math.max(0, x(index))} height={height} />
-        {plan.operations.map((o, i) => (
-          <line
-            key={o.id}
-            className="tick"
-            x1={x(i)}
-            x2={x(i)}
-            y1={0}
-            y2={(i + 1) % 10 === 0 ? 22 : (i + 1) % 5 === 0 ? 16 : 10}
-          />
-        ))}
-        {plan.operations.map((o, i) =>
-          (i + 1) % 10 === 0 ? (
-            <text key={o.id} x={x(i)} y={small ? 36 : 38} textAnchor="middle">
-              {i + 1}
-            </text>
-          ) : null,
-        )}
-        {!small && <StageNames plan={plan} x={x} height={height} width={width} />}
-        <g className="hook">
-          <path d={`M${x(index) - 8} 0h16v10l-8 8-8-8z`} />
-          <rect x={x(index) - 1.5} y={0} width={3} height={height} />
-        </g>
+      <svg aria-hidden="true" focusable="false">
+        <rect className="done" x={0} y={0} width={Math.max(0, scale.x(index))} height={height} />
+        <Ticks count={count} scale={scale} isLow={isLow} />
+        {!isLow && <Stages plan={plan} scale={scale} height={height} />}
+        <Hook x={scale.x(index)} height={height} isLow={isLow} label={`${index + 1}`} />
       </svg>
     </div>
   )
 }
 
-interface StageProps {
-  readonly plan: Plan
-  readonly x: (i: number) => number
-  readonly height: number
-  readonly width: number
+function keyTarget(key: string, index: number, count: number): number | undefined {
+  const targets: Readonly<Record<string, number>> = {
+    ArrowRight: index + 1,
+    ArrowUp: index + 1,
+    ArrowLeft: index - 1,
+    ArrowDown: index - 1,
+    PageUp: index + 10,
+    PageDown: index - 10,
+    Home: 0,
+    End: count - 1,
+  }
+  return targets[key]
 }
 
-/** A stage's name where it fits between its own tick and the next; else nothing, the slip says it anyway. */
-function StageNames({ plan, x, height, width }: StageProps) {
-  const starts = STAGES.map((stage) => ({ stage, at: plan.operations.findIndex((o) => o.stage === stage) }))
-    .filter((s) => s.at >= 0)
-    .sort((a, b) => a.at - b.at)
-  return starts.map(({ stage, at }, i) => {
-    const left = x(at)
-    const right = i + 1 < starts.length ? x((starts[i + 1] as { at: number }).at) : width
-    const name = STAGE_NAMES[stage]
+function useSize(box: React.RefObject<HTMLDivElement | null>) {
+  const [size, setSize] = useState({ width: 1000, height: 82 })
+  useEffect(() => {
+    const element = box.current
+    if (element === null || typeof ResizeObserver === 'undefined') return
+    const watch = new ResizeObserver(() => setSize({ width: element.clientWidth, height: element.clientHeight }))
+    watch.observe(element)
+    return () => watch.disconnect()
+  }, [box])
+  return size
+}
+
+function Ticks({ count, scale, isLow }: { readonly count: number; readonly scale: TapeScale; readonly isLow: boolean }) {
+  const every = numberEvery(scale.pitch)
+  const numbers = Array.from({ length: count }, (_, i) => i + 1)
+  return (
+    <>
+      {numbers.map((n) => (
+        <line key={n} className="tick" x1={scale.x(n - 1)} x2={scale.x(n - 1)} y1={0} y2={n % 10 === 0 ? 22 : n % 5 === 0 ? 17 : 11} />
+      ))}
+      {numbers
+        .filter((n) => n % every === 0)
+        .map((n) => (
+          <text key={n} x={scale.x(n - 1)} y={isLow ? 40 : 39} textAnchor="middle">
+            {n}
+          </text>
+        ))}
+    </>
+  )
+}
+
+/** A stage's name where it fits before the next begins; where it does not, the slip says it anyway. */
+function Stages({ plan, scale, height }: { readonly plan: Plan; readonly scale: TapeScale; readonly height: number }) {
+  return stretches(plan.operations).map(({ stage, from, to }) => {
+    const left = scale.x(from) - scale.pitch / 2
+    const room = scale.x(to) + scale.pitch / 2 - left
+    const name = STAGE_LETTERING[stage]
     return (
-      <g key={stage}>
-        <line className="stage-tick" x1={left - 0.5} x2={left - 0.5} y1={0} y2={height} />
-        {right - left > name.length * 6.9 + 8 && (
-          <text className="stage-name" x={left + 5} y={height - 12}>
+      <g key={`${stage} ${from}`}>
+        {from > 0 && <line className="stage-tick" x1={left} x2={left} y1={48} y2={height} />}
+        {room > name.length * LETTER + 12 && (
+          <text className="stage-name" x={left + 6} y={height - 11}>
             {name}
           </text>
         )}
       </g>
     )
   })
+}
+
+interface HookProps {
+  readonly x: number
+  readonly height: number
+  readonly isLow: boolean
+  readonly label: string
+}
+
+/** The hook of the tape, with the number of the step. On a low tape it hangs inside, and the slip says the number. */
+function Hook({ x, height, isLow, label }: HookProps) {
+  const top = isLow ? 0 : -18
+  return (
+    <g className="hook">
+      <path d={`M${x - 8} ${top}h16v10l-8 8-8-8z`} />
+      <rect x={x - 1.5} y={top + 10} width={3} height={height - top - 10} />
+      {!isLow && (
+        <text x={x + 14} y={-5}>
+          {label}
+        </text>
+      )}
+    </g>
+  )
 }

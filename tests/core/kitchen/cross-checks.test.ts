@@ -141,7 +141,19 @@ test('a line nobody read a height from need not be there', () => {
     { id: 'a', noggings: [{ id: 'n', kind: 'nogging', from: {}, to: {}, centre: { line: 'x' } }] },
   ]
   expect(wallsOnly(walls)).toEqual([])
-  expect(wallsOnly([{ id: 'a' }], { lines: [] })).toEqual([])
+})
+
+test('a file that lists no lines has the line all the same, and no other', () => {
+  const read = (line?: string): Walls => [
+    {
+      id: 'a',
+      noggings: [{ id: 'n', kind: 'nogging', from: {}, to: {}, centre: { up: 5, ...(line && { line }) } }],
+    },
+  ]
+  expect(wallsOnly(read(), { lines: [] })).toEqual([])
+  expect(wallsOnly(read('low'), { lines: [] })).toEqual([
+    'walls "a" › noggings "n" › centre › line: There is no line "low". Listed: "line".',
+  ])
 })
 
 test('a unit stands in exactly one way', () => {
@@ -236,7 +248,7 @@ test.each<[string, Walls]>([
     'a chimney breast 60 deep',
     room([1000, 270], [60, 90], [900, 90], [60, 270], [1000, 90], [3000, 90], [2900, 90], [3060, 90]),
   ],
-  ['a square that misses its start by 40', room([3000, 90], [3000, 90], [3000, 90], [3040, 90])],
+  ['a square that runs 49 past its start', room([3000, 90], [3000, 90], [2940, 90], [3049, 90])],
   [
     'one that would cross, were a length known',
     room([3000, 90], [2000, 90], [1000, 90], [null, 90], [500, 90]),
@@ -256,6 +268,11 @@ test('an outline that runs through itself', () => {
   expect(wallsOnly(bow, { closed: false })).toEqual([
     'walls "c": This wall crosses wall "a": the outline of the room runs through itself.',
   ])
+})
+
+test('an outline that misses its start crosses itself only when it misses by more than 50 both ways', () => {
+  expect(wallsOnly(room([3000, 90], [3000, 90], [2940, 90], [3051, 90]))).toHaveLength(1)
+  expect(wallsOnly(room([3000, 90], [3000, 90], [2951, 90], [3060, 90]))).toEqual([])
 })
 
 test('corners in lengths and a length in text count in the walk', () => {
@@ -326,7 +343,8 @@ test('a wall is no thinner than its known layers, readings allowed for', () => {
     },
   ]
   expect(wallsOnly(layers(12.5, 75, 12.5))).toEqual([])
-  expect(wallsOnly(layers(13, 80, 13))).toEqual([])
+  expect(wallsOnly(layers(14, 81.9, 12))).toEqual([])
+  expect(wallsOnly(layers(14, 82.1, 12))).toHaveLength(1)
   expect(wallsOnly(layers(12.5, 97, null, 12.5))).toEqual([
     'walls "a" › thickness: The wall is 100 mm thick, but its known layers come to 122 mm.',
   ])

@@ -1,0 +1,75 @@
+import type { Plan, UnitPlan } from '../core/plan/types'
+import { bandsOf, type WallBands } from './bands'
+import type { FactBook } from './facts'
+import type { Given, GivenUnit, GivenWall } from './given'
+import type { Levels } from './levels'
+import { type Measure, notKnown, sum } from './measure'
+import { stretches, type UnitStretch } from './positions'
+import type { Achieved } from './read-log'
+import type { Refuse } from './report'
+import type { Room } from './room'
+
+/** Everything the obligations look at: the kitchen as read anew, what follows from it, and the plan to be judged. */
+export interface Case {
+  readonly given: Given
+  readonly room: Room
+  readonly levels: Levels
+  readonly units: ReadonlyMap<string, UnitStretch>
+  readonly parts: ReturnType<typeof stretches>['parts']
+  readonly achieved: Achieved
+  readonly facts: FactBook
+  readonly plan: Plan
+  readonly planUnits: ReadonlyMap<string, UnitPlan>
+  /** Position of every operation in the order of the plan. */
+  readonly place: ReadonlyMap<string, number>
+  readonly bands: ReadonlyMap<string, WallBands>
+  readonly refuse: Refuse
+}
+
+export function buildCase(
+  given: Given,
+  room: Room,
+  levels: Levels,
+  achieved: Achieved,
+  facts: FactBook,
+  plan: Plan,
+  refuse: Refuse,
+): Case {
+  const { units, parts } = stretches(given)
+  return {
+    given,
+    room,
+    levels,
+    units,
+    parts,
+    achieved,
+    facts,
+    plan,
+    planUnits: new Map(plan.units.map((u) => [u.unit, u])),
+    place: new Map(plan.operations.map((op, i) => [op.id, i])),
+    bands: new Map(given.walls.map((wall) => [wall.id, bandsOf(given, room, levels, wall)])),
+    refuse,
+  }
+}
+
+export function wallOf(c: Case, id: string): GivenWall | undefined {
+  return c.given.walls.find((wall) => wall.id === id)
+}
+
+/** Underside of a unit as the plan sets it: a choice, judged against every demand elsewhere. */
+export function underside(c: Case, unit: string): Measure {
+  const figure = c.planUnits.get(unit)?.underside
+  if (figure === undefined) return notKnown('units')
+  if (figure.state === 'unknown')
+    return { value: null, assumed: false, from: figure.from, missing: figure.missing }
+  return { value: figure.value, assumed: figure.state === 'assumed', from: figure.from, missing: [] }
+}
+
+export function topOf(c: Case, unit: GivenUnit): Measure {
+  return sum(underside(c, unit.id), unit.height)
+}
+
+/** Where an operation stands in the order; undefined when the plan has no such operation. */
+export function placeOf(c: Case, operation: string): number | undefined {
+  return c.place.get(operation)
+}

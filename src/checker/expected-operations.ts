@@ -1,0 +1,209 @@
+import type { Operation } from '../core/plan/types'
+import { type Case, wallOf } from './case'
+import type { GivenUnit } from './given'
+import { isKnown } from './measure'
+import { groupOf, isCarcass, isHung, type UnitStretch } from './positions'
+import { isStudWall } from './wall-make-up'
+
+/**
+ * What has to be done in this kitchen, worked out from the file: operations that must be there, and those that may be.
+ * Which walls are drilled is taken from the plan's holes, which are themselves judged against the kitchen elsewhere.
+ */
+export interface ExpectedOperations {
+  readonly required: ReadonlySet<string>
+  readonly allowed: (id: string) => boolean
+  /** Joints that must be there, as pairs of units in either order. */
+  readonly joints: readonly (readonly [string, string])[]
+}
+
+const REGION_ASBESTOS: Readonly<Record<string, number>> = {
+  uk: 2000,
+  'north-america': 1990,
+  continental: 2000,
+}
+const USUAL_ASBESTOS = 2000
+
+export function expectedOperations(c: Case): ExpectedOperations {
+  const required = new Set([...always(), ...safety(c), ...walls(c), ...units(c), ...parts(c)])
+  const joints = touchingPairs(c)
+  return { required, joints, allowed: (id) => required.has(id) || isAllowed(c, id) }
+}
+
+function always(): readonly string[] {
+  return ['check-delivery:room', 'isolate:room', 'strike:line', 'read-floor:room', 'snag:room']
+}
+
+function safety(c: Case): readonly string[] {
+  const { houseBuilt, gas, region, appliances } = c.given
+  const before = REGION_ASBESTOS[region ?? ''] ?? USUAL_ASBESTOS
+  const old = houseBuilt === null || houseBuilt < before
+  const gasWork = gas !== false || appliances.some((a) => a.fuel === 'gas' || a.fuel === 'both')
+  return [...(old ? ['asbestos-check:room'] : []), ...(gasWork ? ['call-trade:gas'] : [])]
+}
+
+/** Walls that have holes which are not refused: those are drilled. */
+export function drilledWalls(c: Case): ReadonlySet<string> {
+  return new Set(c.plan.holes.filter((h) => h.verdict !== 'refused').map((h) => h.wall))
+}
+
+function wallsWithUnits(c: Case): ReadonlySet<string> {
+  return new Set(c.given.units.map((u) => u.wall))
+}
+
+function walls(c: Case): readonly string[] {
+  const drilled = drilledWalls(c)
+  return c.given.walls.flatMap((wall) => [
+    ...(wallsWithUnits(c).has(wall.id) ? [`set-out-heights:${wall.id}`, `set-out-widths:${wall.id}`] : []),
+    ...(drilled.has(wall.id) ? [`trace:${wall.id}`, `mark-holes:${wall.id}`] : []),
+    ...(drilled.has(wall.id) && isStudWall(wall) ? [`find-studs:${wall.id}`] : []),
+    ...noggingsUsed(c, wall.id).map((id) => `fit-nogging:${wall.id}.${id}`),
+  ])
+}
+
+/** Timber of the file that a second fixing of the plan goes into. */
+function noggingsUsed(c: Case, wall: string): readonly string[] {
+  const holes = c.plan.holes.filter((h) => h.wall === wall && h.purpose === 'second-fixing')
+  const noggings = wallOf(c, wall)?.noggings ?? []
+  return noggings.filter((n) => holes.some((h) => holeTimber(h.id) === n.id)).map((n) => n.id)
+}
+
+/** `second.<unit>.<timber>-1` goes into that timber. */
+export function holeTimber(hole: string): string | null {
+  return /^second\.[^.]+\.(.+)-\d+$/.exec(hole)?.[1] ?? null
+}
+
+function units(c: Case): readonly string[] {
+  return [
+    ...c.given.units
+      .filter(isCarcass)
+      .flatMap((unit) => [
+        ...(unit.assembled === 'built' ? [] : [`assemble:${unit.id}`]),
+        ...(unit.stands === 'legs' ? [`set-legs:${unit.id}`] : []),
+        ...(isHung(unit) ? hungOperations(c, unit) : standingOperations(unit)),
+        ...(unit.fronts > 0 ? [`hang-fronts:${unit.id}`] : []),
+      ]),
+    ...c.given.rails
+      .filter((rail) => rail.units.length > 0)
+      .flatMap((r) => [`drill-rail:${r.id}`, `fix-rail:${r.id}`]),
+  ]
+}
+
+function hungOperations(c: Case, unit: GivenUnit): readonly string[] {
+  const onHangers = unit.stands === 'plates' || unit.stands === 'rail'
+  const wall = wallOf(c, unit.wall)
+  return [
+    ...(onHangers ? [`fit-hangers:${unit.id}`] : []),
+    ...(unit.stands === 'plates' ? [`drill-plates:${unit.id}`, `fix-plates:${unit.id}`] : []),
+    ...[`hang:${unit.id}`, `level:${unit.id}`],
+    ...(onHangers ? [`lock:${unit.id}`] : []),
+    ...(onHangers && wall !== undefined && isStudWall(wall) ? [`second-fix:${unit.id}`] : []),
+    ...(onHangers && wall !== undefined && !isStudWall(wall) && hasRailZone(unit)
+      ? [`screw-back:${unit.id}`]
+      : []),
+  ]
+}
+
+/** The unit has a rail at its back that can be screwed through. */
+export function hasRailZone(unit: GivenUnit): boolean {
+  return [unit.bottomRail, unit.backRail].some((zone) => isKnown(zone.edge) && isKnown(zone.height))
+}
+
+function standingOperations(unit: GivenUnit): readonly string[] {
+  if (groupOf(unit) === 'tall') {
+    return ['stand-up', 'place', 'level', 'restrain'].map((kind) => `${kind}:${unit.id}`)
+  }
+  return ['place', 'level', 'fix'].map((kind) => `${kind}:${unit.id}`)
+}
+
+function parts(c: Case): readonly string[] {
+  const { finishing, worktops, appliances } = c.given
+  const hold = worktops.length > 0 ? ['prove:room'] : []
+  return [
+    ...finishing.filter((f) => f.kind === 'plinth').map((f) => `plinth:${f.id}`),
+    ...finishing.filter((f) => f.kind === 'end-panel').map((f) => `panel:${f.id}`),
+    ...hold,
+    ...worktops.map((w) => `worktop:${w.id}`),
+    ...appliances.map((a) => `connect:${a.id}`),
+  ]
+}
+
+/** Parts that may be fitted as a panel or as a finish, but must be fitted once. */
+export function eitherWay(c: Case): readonly (readonly string[])[] {
+  return c.given.finishing
+    .filter((f) => f.kind !== 'end-panel' && f.kind !== 'plinth')
+    .map((f) => [`panel:${f.id}`, `finish:${f.id}`])
+}
+
+function isAllowed(c: Case, id: string): boolean {
+  const [kind = '', object = ''] = id.split(':')
+  const unit = c.units.get(object)?.unit
+  switch (kind) {
+    case 'fit-nogging':
+      return c.given.walls.some((wall) => object.startsWith(`${wall.id}.`))
+    case 'panel':
+    case 'finish':
+      return eitherWay(c).some((ways) => ways.includes(id))
+    case 'hang-fronts':
+      return unit !== undefined && isCarcass(unit)
+    case 'lock':
+    case 'second-fix':
+    case 'screw-back':
+      return unit !== undefined && isHung(unit)
+    case 'trace':
+    case 'find-studs':
+    case 'mark-holes':
+      return c.room.frames.has(object)
+    case 'prove':
+      return object === 'room'
+    case 'join':
+      return isJoint(c, object)
+    default:
+      return false
+  }
+}
+
+/** Sides that touch: neighbours by the file's own chain, or by their places on one wall. */
+function touchingPairs(c: Case): readonly (readonly [string, string])[] {
+  const units = [...c.units.values()].filter((u) => isCarcass(u.unit) && groupOf(u.unit) !== 'tall')
+  return units.flatMap((a) =>
+    units.filter((b) => touchesRight(a, b)).map((b) => [a.unit.id, b.unit.id] as const),
+  )
+}
+
+/** b stands with its left side at a's right side, both hung or both standing, their backs on one line. */
+function touchesRight(a: UnitStretch, b: UnitStretch): boolean {
+  if (a.wall !== b.wall || a.unit.id === b.unit.id || isHung(a.unit) !== isHung(b.unit)) return false
+  const chained =
+    (b.unit.order.rightOf === a.unit.id &&
+      b.unit.order.left === null &&
+      (b.unit.order.gap.value ?? 0) === 0) ||
+    (a.unit.order.leftOf === b.unit.id && a.unit.order.left === null && (a.unit.order.gap.value ?? 0) === 0)
+  if (chained) return true
+  if (a.right.value === null || b.left.value === null || Math.abs(a.right.value - b.left.value) > 0.05)
+    return false
+  const back = Math.max(a.out.value ?? 0, b.out.value ?? 0)
+  const front = Math.min(
+    (a.out.value ?? 0) + (a.unit.depth.value ?? 0),
+    (b.out.value ?? 0) + (b.unit.depth.value ?? 0),
+  )
+  return front - back > 1
+}
+
+/** A joint of two carcasses; round a corner it cannot be told from one wall, so any two of a kind may be joined. */
+function isJoint(c: Case, object: string): boolean {
+  const both = object.split('+').map((id) => c.units.get(id)?.unit)
+  const [a, b] = both
+  return (
+    both.length === 2 &&
+    a !== undefined &&
+    b !== undefined &&
+    a !== b &&
+    isCarcass(a) &&
+    isCarcass(b) &&
+    isHung(a) === isHung(b)
+  )
+}
+
+export function jointOf(op: Operation): readonly string[] | null {
+  return op.id.startsWith('join:') ? op.id.slice('join:'.length).split('+') : null
+}

@@ -1,0 +1,273 @@
+import { hits, type OwnBand } from './bands'
+import { type Case, topOf, underside, wallOf } from './case'
+import type { GivenRail, GivenStud, GivenUnit, GivenWall } from './given'
+import { isKnown, less, type Measure, notKnown, plus, sum, work } from './measure'
+import { groupOf, isHung, type UnitStretch } from './positions'
+import { fromLeft } from './room'
+import { isStudWall, isUsable } from './wall-make-up'
+
+/** Where the rules of the trade put a hole, worked out from the kitchen alone. */
+export interface ExpectedHole {
+  readonly id: string
+  readonly wall: string
+  readonly purpose: string
+  readonly along: Measure
+  readonly height: Measure
+  readonly stud: string | null
+  /** It may be left out when the rule allows another: a refused first choice. */
+  readonly optional: boolean
+}
+
+/** Ends of a rail inside the run of its units, and the first fixings inside those ends; common practice. */
+const RAIL_INSET = 20
+const STUD_INSIDE_RAIL = 20
+const RAIL_END = 50
+const USUAL_SPACING = 400
+const EDGE_OF_STUD = 12
+const BRACKET_IN = 30
+const NOGGING_IN = 60
+const BRACKET_BELOW_TOP = 40
+const RESTRAINT_BELOW_TOP = 60
+const STEP = 10
+const STEPS = 12
+
+export function expectedHoles(c: Case): readonly ExpectedHole[] {
+  const units = [...c.units.values()]
+  return [
+    ...units.filter((u) => u.unit.stands === 'plates').flatMap((u) => plateHoles(c, u)),
+    ...c.given.rails.flatMap((rail) => railHoles(c, rail)),
+    ...units.filter((u) => isHung(u.unit)).flatMap((u) => secondHoles(c, u)),
+    ...units.filter((u) => hasBrackets(u.unit)).flatMap((u) => bracketHoles(c, u)),
+  ]
+}
+
+/** Base units are fixed back by brackets and talls restrained; an island has no wall to be fixed to. */
+export function hasBrackets(unit: GivenUnit): boolean {
+  return !isHung(unit) && unit.kind !== 'island' && (groupOf(unit) === 'base' || groupOf(unit) === 'tall')
+}
+
+/** Hook-on edge of plate or rail. */
+export function hookEdge(c: Case, unit: GivenUnit): Measure {
+  return less(topOf(c, unit), unit.hanging.plateBelowTop)
+}
+
+function plateHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
+  const { unit } = at
+  const { hangerIn, plateHoles: count, plateHolePitch, plateHoleBelow } = unit.hanging
+  const n = count.value ?? 1
+  const height = less(hookEdge(c, unit), plateHoleBelow)
+  const centres = [
+    ['left', sum(at.left, hangerIn)],
+    ['right', less(at.right, hangerIn)],
+  ] as const
+  return centres.flatMap(([side, centre]) =>
+    Array.from({ length: n }, (_, i): ExpectedHole => {
+      const share = i - (n - 1) / 2
+      const along = n === 1 ? centre : work([centre, plateHolePitch], (x = 0, pitch = 0) => x + share * pitch)
+      const id = `plate.${unit.id}.${side}.${i + 1}`
+      return { id, wall: at.wall, purpose: 'plate', along, height, stud: null, optional: false }
+    }),
+  )
+}
+
+/** From inside the leftmost unit to inside the rightmost one that hangs on it. */
+export function railEnds(c: Case, rail: GivenRail): { readonly from: Measure; readonly to: Measure } {
+  const units = rail.units.flatMap((id) => c.units.get(id) ?? [])
+  if (units.length === 0)
+    return { from: notKnown(`rails.${rail.id}.units`), to: notKnown(`rails.${rail.id}.units`) }
+  const lefts = units.map((u) => u.left)
+  const rights = units.map((u) => u.right)
+  return {
+    from: work(lefts, (...values) => Math.min(...values) + RAIL_INSET),
+    to: work(rights, (...values) => Math.max(...values) - RAIL_INSET),
+  }
+}
+
+export function railStuds(c: Case, rail: GivenRail): readonly GivenStud[] {
+  const wall = wallOf(c, rail.wall)
+  const { from, to } = railEnds(c, rail)
+  if (wall === undefined || from.value === null || to.value === null) return []
+  return usableStuds(wall, from.value + STUD_INSIDE_RAIL, to.value - STUD_INSIDE_RAIL)
+}
+
+function railHoles(c: Case, rail: GivenRail): readonly ExpectedHole[] {
+  const wall = wallOf(c, rail.wall)
+  const unit = rail.units.flatMap((id) => c.units.get(id)?.unit ?? [])[0]
+  if (wall === undefined || unit === undefined) return []
+  const height = less(hookEdge(c, unit), unit.hanging.plateHoleBelow)
+  const hole = (name: string, along: Measure, stud: string | null): ExpectedHole => {
+    const id = `rail.${rail.id}.${name}`
+    return { id, wall: wall.id, purpose: 'rail', along, height, stud, optional: false }
+  }
+  if (isStudWall(wall)) {
+    return railStuds(c, rail).map((stud) => hole(stud.id, fromLeft(wall, stud.centre), stud.id))
+  }
+  const { from, to } = railEnds(c, rail)
+  if (from.value === null || to.value === null) return []
+  const span = Math.max(0, to.value - from.value - 2 * RAIL_END)
+  const bays = Math.max(1, Math.ceil(span / (rail.maxSpacing.value ?? USUAL_SPACING) - 1e-9))
+  return Array.from({ length: bays + 1 }, (_, i) =>
+    hole(
+      `${i + 1}`,
+      work([from, to], (a = 0) => a + RAIL_END + (span * i) / bays),
+      null,
+    ),
+  )
+}
+
+/** Usable studs whose centre lies in a window, from left to right. */
+function usableStuds(wall: GivenWall, from: number, to: number): readonly GivenStud[] {
+  const centre = (stud: GivenStud): number => fromLeft(wall, stud.centre).value ?? Number.NaN
+  return wall.studs
+    .filter((stud) => isUsable(stud) && centre(stud) >= from - 1e-6 && centre(stud) <= to + 1e-6)
+    .sort((a, b) => centre(a) - centre(b))
+}
+
+/** Middle of the rail behind which a hung unit gets its second fixings: the lower rail, or else the back rail. */
+export function secondHeight(c: Case, unit: GivenUnit): Measure {
+  const low = work(
+    [underside(c, unit.id), unit.bottomRail.edge, unit.bottomRail.height],
+    (z = 0, up = 0, h = 0) => z + up + h / 2,
+  )
+  if (isKnown(unit.bottomRail.edge) && isKnown(unit.bottomRail.height)) return low
+  return backRailMiddle(c, unit)
+}
+
+function backRailMiddle(c: Case, unit: GivenUnit): Measure {
+  return work(
+    [topOf(c, unit), unit.backRail.edge, unit.backRail.height],
+    (top = 0, down = 0, h = 0) => top - down - h / 2,
+  )
+}
+
+function window(at: UnitStretch, inside: number): { readonly from: Measure; readonly to: Measure } {
+  const { board } = at.unit
+  return {
+    from: work([at.left, board], (left = 0, b = 0) => left + b + inside),
+    to: work([at.right, board], (right = 0, b = 0) => right - b - inside),
+  }
+}
+
+/** Two fixings into timber for every hung unit on a stud wall: studs behind it, or timber let in between them. */
+function secondHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
+  const wall = wallOf(c, at.wall)
+  if (wall === undefined || !isStudWall(wall)) return []
+  const height = secondHeight(c, at.unit)
+  const inStuds = studHoles(c, wall, at, 'second', 'second-fixing', height)
+  const sure = inStuds.filter((hole) => !hole.optional)
+  return [...inStuds, ...noggingHoles(c, wall, at, height, sure)]
+}
+
+function noggingHoles(
+  c: Case,
+  wall: GivenWall,
+  at: UnitStretch,
+  height: Measure,
+  inStuds: readonly ExpectedHole[],
+): readonly ExpectedHole[] {
+  const { from, to } = window(at, NOGGING_IN)
+  const level = height.value
+  if (inStuds.length >= 2 || from.value === null || to.value === null || level === null) return []
+  for (const nogging of wall.noggings) {
+    const left = fromLeft(wall, nogging.from).value
+    const right = fromLeft(wall, nogging.to).value
+    const middle = c.levels.of(nogging.centre, null).value
+    const tall = nogging.depth.value
+    if (left === null || right === null || middle === null || tall === null) continue
+    if (Math.abs(middle - level) > tall / 2) continue
+    const taken = inStuds.map((hole) => hole.along.value ?? 0)
+    const points: Measure[] = []
+    for (const point of [from, to]) {
+      const x = point.value ?? 0
+      const clear = [...taken, ...points.map((p) => p.value ?? 0)].every((t) => Math.abs(t - x) >= NOGGING_IN)
+      if (x >= left && x <= right && clear && taken.length + points.length < 2) points.push(point)
+    }
+    if (points.length === 0) continue
+    return points.map((along, i): ExpectedHole => {
+      const id = `second.${at.unit.id}.${nogging.id}-${i + 1}`
+      return { id, wall: wall.id, purpose: 'second-fixing', along, height, stud: null, optional: false }
+    })
+  }
+  return []
+}
+
+/**
+ * Leftmost and rightmost usable stud behind a unit that is not refused, passing inwards over refused ones; those passed
+ * over may stand in the plan as refused.
+ */
+function studHoles(
+  c: Case,
+  wall: GivenWall,
+  at: UnitStretch,
+  prefix: string,
+  purpose: string,
+  height: Measure,
+): readonly ExpectedHole[] {
+  const { from, to } = window(at, EDGE_OF_STUD)
+  if (from.value === null || to.value === null) return []
+  const studs = usableStuds(wall, from.value, to.value)
+  const free = studs.filter((stud) => !isRefused(c, wall.id, fromLeft(wall, stud.centre), height))
+  const chosen = new Set([free[0]?.id, free.at(-1)?.id])
+  return studs.flatMap((stud): readonly ExpectedHole[] => {
+    const along = fromLeft(wall, stud.centre)
+    const id = `${prefix}.${at.unit.id}.${stud.id}`
+    const hole = { id, wall: wall.id, purpose, along, height, stud: stud.id, optional: false }
+    if (chosen.has(stud.id)) return [hole]
+    if (free.includes(stud)) return []
+    return [
+      { ...hole, optional: true },
+      { ...hole, id: `${id}.refused`, optional: true },
+    ]
+  })
+}
+
+function bracketHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
+  const wall = wallOf(c, at.wall)
+  if (wall === undefined) return []
+  const tall = groupOf(at.unit) === 'tall'
+  const purpose = tall ? 'tall-restraint' : 'base-bracket'
+  const railed = isKnown(at.unit.backRail.edge) && isKnown(at.unit.backRail.height)
+  const below = tall ? RESTRAINT_BELOW_TOP : BRACKET_BELOW_TOP
+  const height = railed ? backRailMiddle(c, at.unit) : plus(topOf(c, at.unit), -below)
+  if (isStudWall(wall)) return studHoles(c, wall, at, purpose, purpose, height)
+  const { from, to } = window(at, BRACKET_IN)
+  const optional = wall.construction === null
+  return [
+    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.left`, from, 1, height),
+    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.right`, to, -1, height),
+  ].map((hole) => ({ ...hole, optional: hole.optional || optional }))
+}
+
+/** A bracket may move towards the middle, 10 mm at a time, out of a band it would fall in. */
+function steppedHole(
+  c: Case,
+  wall: string,
+  purpose: string,
+  id: string,
+  first: Measure,
+  inwards: 1 | -1,
+  height: Measure,
+): readonly ExpectedHole[] {
+  const hole = { id, wall, purpose, along: first, height, stud: null, optional: false }
+  if (!isRefused(c, wall, first, height)) return [hole]
+  const places = Array.from({ length: STEPS }, (_, i) => plus(first, inwards * STEP * (i + 1)))
+  const moved = places.find((along) => !isRefused(c, wall, along, height))
+  const refused = { ...hole, id: `${id}.refused`, optional: false }
+  if (moved !== undefined) return [refused, { ...hole, along: moved }]
+  // Nowhere to go: the first choice stands in the list as refused, under either name.
+  return [
+    { ...refused, optional: true },
+    { ...hole, optional: true },
+  ]
+}
+
+/** A hole that surely lies in a band no hole may lie in. */
+export function isRefused(c: Case, wall: string, along: Measure, height: Measure): boolean {
+  return sureHits(c, wall, along, height).length > 0
+}
+
+export function sureHits(c: Case, wall: string, along: Measure, height: Measure): readonly OwnBand[] {
+  if (along.value === null || height.value === null) return []
+  const bands = (c.bands.get(wall)?.bands ?? []).filter((band) => band.weight === 'refuse')
+  return hits(bands, along.value, height.value, 0)
+}

@@ -1,0 +1,223 @@
+import type { Operation } from '../core/plan/types'
+import type { Case } from './case'
+import { holeTimber, jointOf } from './expected-operations'
+import type { GivenUnit } from './given'
+import { groupOf, isCarcass, isHung } from './positions'
+import { pathBlockers, tiltBlockers } from './replay'
+
+/**
+ * One operation that must come before another, worked out from the kitchen and from what the operations do. Kept by the
+ * order always; `told` ones must also stand among the plan's hard reasons, or follow from them.
+ */
+export interface Must {
+  readonly before: string
+  readonly after: string
+  readonly rule: string
+  readonly told: boolean
+}
+
+/** Work that makes holes in a wall. */
+export function drills(op: Operation): boolean {
+  return op.holes.length > 0 && op.kind !== 'mark-holes'
+}
+
+export function obligations(c: Case): readonly Must[] {
+  const there = (must: Must): boolean =>
+    c.place.has(must.before) && c.place.has(must.after) && must.before !== must.after
+  return [
+    ...beforeHoles(c),
+    ...settingOut(c),
+    ...c.given.units.filter(isCarcass).flatMap((unit) => ofUnit(c, unit)),
+    ...joints(c),
+    ...afterSecuring(c),
+    ...holdPoint(c),
+    ...geometry(c),
+    ...wishes(c),
+    ...snagLast(c),
+  ].filter(there)
+}
+
+function must(rule: string, before: string, after: string, told = true): Must {
+  return { before, after, rule, told }
+}
+
+/** Nothing is drilled before services are off, traces made, heights and studs known, holes marked and asbestos looked for. */
+function beforeHoles(c: Case): readonly Must[] {
+  return c.plan.operations.filter(drills).flatMap((op) => {
+    const holes = c.plan.holes.filter((h) => op.holes.includes(h.id))
+    const walls = [...new Set(holes.map((h) => h.wall))]
+    const timbers = holes.flatMap((h) => holeTimber(h.id) ?? [])
+    return [
+      must('isolate before hole', 'isolate:room', op.id),
+      must('asbestos before hole', 'asbestos-check:room', op.id),
+      ...walls.flatMap((wall) => [
+        must('trace before hole', `trace:${wall}`, op.id),
+        must('heights before holes', `set-out-heights:${wall}`, op.id),
+        must('marks before holes', `mark-holes:${wall}`, op.id),
+        must('studs before holes', `find-studs:${wall}`, op.id),
+        ...timbers.map((timber) => must('timber before hole', `fit-nogging:${wall}.${timber}`, op.id)),
+      ]),
+      ...neededTimber(c, op).map((timber) => must('timber before hole', timber, op.id)),
+    ]
+  })
+}
+
+/** Timber that is not in the file, put in for the unit whose second fixing this is. */
+function neededTimber(c: Case, op: Operation): readonly string[] {
+  if (op.kind !== 'second-fix') return []
+  return c.plan.operations
+    .filter((other) => other.kind === 'fit-nogging' && op.on.some((unit) => other.on.includes(unit)))
+    .map((other) => other.id)
+}
+
+/** The line before every mark; the floor before the heights; heights and widths before the marks of the holes. */
+function settingOut(c: Case): readonly Must[] {
+  return c.given.walls.flatMap((wall) => [
+    must('line before marks', 'strike:line', `set-out-heights:${wall.id}`),
+    must('line before marks', 'strike:line', `set-out-widths:${wall.id}`, false),
+    must('line before marks', 'strike:line', `mark-holes:${wall.id}`),
+    must('floor before heights', 'strike:line', 'read-floor:room', false),
+    must('floor before heights', 'read-floor:room', `set-out-heights:${wall.id}`),
+    must('heights before marks', `set-out-heights:${wall.id}`, `mark-holes:${wall.id}`),
+    must('studs before marks', `find-studs:${wall.id}`, `mark-holes:${wall.id}`, false),
+  ])
+}
+
+function chain(rule: string, ids: readonly string[]): readonly Must[] {
+  return ids.slice(1).map((after, i) => must(rule, ids[i] ?? '', after))
+}
+
+/** A unit's own way: delivered, assembled, its legs or hangers on, put up, levelled, locked, secured. */
+function ofUnit(c: Case, unit: GivenUnit): readonly Must[] {
+  const op = (kind: string): string => `${kind}:${unit.id}`
+  const up = isHung(unit) ? op('hang') : groupOf(unit) === 'tall' ? op('stand-up') : op('place')
+  return [
+    must('delivery before assembly', 'check-delivery:room', op('assemble')),
+    must('delivery before assembly', 'check-delivery:room', up, false),
+    must('assembled before placed', op('assemble'), up),
+    must('assembled before legs', op('assemble'), op('set-legs'), false),
+    must('assembled before hangers', op('assemble'), op('fit-hangers'), false),
+    must('legs before placed', op('set-legs'), groupOf(unit) === 'tall' ? op('place') : up),
+    must('hangers before hung', op('fit-hangers'), op('hang')),
+    must('heights before placed', `set-out-heights:${unit.wall}`, up, false),
+    ...(isHung(unit) ? ofHung(c, unit) : []),
+    ...chain('standing before levelled, levelled before fixed', [op('place'), op('level'), op('fix')]),
+    ...chain('a tall is held until it is restrained', ['stand-up', 'place', 'level', 'restrain'].map(op)),
+  ]
+}
+
+function ofHung(c: Case, unit: GivenUnit): readonly Must[] {
+  const op = (kind: string): string => `${kind}:${unit.id}`
+  const rails = c.given.rails.filter((rail) => rail.units.includes(unit.id))
+  const last = ['second-fix', 'screw-back'].map(op).filter((id) => c.place.has(id))
+  return [
+    must('drill before fix', op('drill-plates'), op('fix-plates')),
+    must('plates before hung', op('fix-plates'), op('hang')),
+    ...rails.flatMap((rail) => [
+      must('drill before fix', `drill-rail:${rail.id}`, `fix-rail:${rail.id}`),
+      must('rail before hung', `fix-rail:${rail.id}`, op('hang')),
+    ]),
+    ...chain('hung, levelled, locked, secured', [op('hang'), op('level'), op('lock')]),
+    ...last.map((id) => must('locked before secured', op('lock'), id)),
+    ...last.map((id) => must('levelled before secured', op('level'), id)),
+  ]
+}
+
+function joints(c: Case): readonly Must[] {
+  return c.plan.operations.flatMap((op) =>
+    (jointOf(op) ?? []).map((unit) => must('levelled before joined', `level:${unit}`, op.id, false)),
+  )
+}
+
+/** The operation that makes a unit secured. */
+export function securing(c: Case, unit: string): string | null {
+  const op = c.plan.operations.find((o) => o.changes.some((ch) => ch.unit === unit && ch.to === 'secured'))
+  return op?.id ?? null
+}
+
+function afterSecuring(c: Case): readonly Must[] {
+  const secured = (unit: string, after: string, rule: string, told = true): readonly Must[] => {
+    const by = securing(c, unit)
+    return by === null ? [] : [must(rule, by, after, told)]
+  }
+  const fronts = c.given.units.flatMap((u) => secured(u.id, `hang-fronts:${u.id}`, 'secured before fronts'))
+  const loads = c.given.appliances.flatMap((a) => {
+    const connect = `connect:${a.id}`
+    const bays = c.given.units.filter((u) => u.applianceBay === a.id).map((u) => u.id)
+    const inOrOn = [...(a.over === null ? [] : [a.over]), ...bays]
+    const tops = c.given.worktops.filter((w) => inOrOn.some((id) => id === w.id || w.over.includes(id)))
+    return [
+      ...inOrOn.flatMap((unit) => secured(unit, connect, 'secured before loaded')),
+      ...tops.map((w) => must('worktop before appliance', `worktop:${w.id}`, connect, w.id === a.over)),
+    ]
+  })
+  const panels = c.given.finishing.flatMap((f) =>
+    ['panel', 'plinth', 'finish'].flatMap((kind) =>
+      f.of.flatMap((unit) => secured(unit, `${kind}:${f.id}`, 'secured before parts', false)),
+    ),
+  )
+  const tops = c.given.worktops.flatMap((w) =>
+    w.over.flatMap((unit) => secured(unit, `worktop:${w.id}`, 'secured before worktop')),
+  )
+  return [...fronts, ...loads, ...panels, ...tops]
+}
+
+/** Work stops when every base is secured, and no worktop goes on before the room is proved. */
+function holdPoint(c: Case): readonly Must[] {
+  const bases = c.given.units.filter((unit) => groupOf(unit) === 'base')
+  return [
+    ...bases.flatMap((unit) => {
+      const by = securing(c, unit.id)
+      return by === null ? [] : [must('all secured before hold point', by, 'prove:room')]
+    }),
+    ...c.given.worktops.map((w) => must('hold point before worktop', 'prove:room', `worktop:${w.id}`)),
+  ]
+}
+
+/** A unit that would stand in the way of another goes in after it, and off the floor another is stood up over. */
+function geometry(c: Case): readonly Must[] {
+  return c.plan.paths.flatMap((path) => {
+    const unit = c.units.get(path.unit)?.unit
+    if (unit === undefined) return []
+    const own = isHung(unit) ? `hang:${unit.id}` : `place:${unit.id}`
+    const goesIn = (id: string): string => {
+      const other = c.units.get(id)?.unit
+      if (other === undefined) return ''
+      if (isHung(other)) return `hang:${id}`
+      return `place:${id}`
+    }
+    return [
+      ...pathBlockers(c, path).map((id) => must('path free', own, goesIn(id))),
+      ...tiltBlockers(c, path).map((id) => must('floor free to stand up', `stand-up:${unit.id}`, goesIn(id))),
+    ]
+  })
+}
+
+/** What the user has asked for and will not do without. */
+function wishes(c: Case): readonly Must[] {
+  const members = (side: {
+    operation: string | null
+    kind: string | null
+    on: string | null
+  }): readonly string[] =>
+    c.plan.operations
+      .filter(
+        (op) =>
+          (side.operation === null || op.id === side.operation) &&
+          (side.kind === null || op.kind === side.kind) &&
+          (side.on === null || op.on.includes(side.on)) &&
+          (side.operation !== null || side.kind !== null || side.on !== null),
+      )
+      .map((op) => op.id)
+  return c.given.orderWishes
+    .filter((wish) => wish.hard)
+    .flatMap((wish) =>
+      members(wish.before).flatMap((before) =>
+        members(wish.after).map((after) => must(`wish ${wish.id}`, before, after)),
+      ),
+    )
+}
+
+function snagLast(c: Case): readonly Must[] {
+  return c.plan.operations.map((op) => must('snagging last', op.id, 'snag:room'))
+}

@@ -1,0 +1,142 @@
+import type { Hole } from '../../core/plan/types'
+import { agree, NEAR, round } from '../agree'
+import { hits } from '../bands'
+import { type Case, wallOf } from '../case'
+import { type ExpectedHole, expectedHoles } from '../hole-places'
+import { isKnown } from '../measure'
+import { drills } from '../must-come-before'
+import { fromLeft } from '../room'
+import { isStudWall, isUsable } from '../wall-make-up'
+import { checkDepth } from './hole-depth'
+
+/** Every hole is where the rules of the trade put it, none is missing, and none is called better than it is. */
+export function checkHoles(c: Case): void {
+  const expected = expectedHoles(c)
+  for (const own of expected) checkExpected(c, own)
+  for (const hole of c.plan.holes) {
+    const own = expected.filter((e) => e.id === hole.id)
+    if (own.length === 0) checkUnruled(c, hole)
+    checkVerdict(c, hole)
+    checkDepth(c, hole)
+    checkTimber(c, hole)
+  }
+  checkNumbers(c)
+  checkDrilledOnce(c)
+}
+
+function checkExpected(c: Case, own: ExpectedHole): void {
+  const hole = c.plan.holes.find((h) => h.id === own.id)
+  if (hole === undefined) {
+    const known = isKnown(own.along) && isKnown(own.height)
+    if (!own.optional && known) c.refuse('hole missing', own.id, 'the rules put a hole there')
+    return
+  }
+  if (hole.wall !== own.wall || hole.purpose !== own.purpose) {
+    c.refuse('hole', own.id, 'its wall or purpose is another')
+  }
+  agree(c.refuse, 'hole', `${own.id} along`, hole.along, own.along)
+  agree(c.refuse, 'hole', `${own.id} height`, hole.height, own.height)
+  if (hole.stud !== own.stud && own.stud !== null) c.refuse('hole', own.id, 'it is in another stud')
+}
+
+const RULED = new Set(['rail', 'plate', 'second-fixing', 'base-bracket', 'tall-restraint'])
+
+/** Holes whose place no rule fixes stay behind their own unit. */
+function checkUnruled(c: Case, hole: Hole): void {
+  if (RULED.has(hole.purpose)) {
+    c.refuse('hole', hole.id, 'no rule puts a hole there')
+    return
+  }
+  for (const id of hole.for) {
+    const at = c.units.get(id)
+    if (at === undefined || hole.along.state === 'unknown') continue
+    const outside =
+      (at.left.value !== null && hole.along.value < at.left.value) ||
+      (at.right.value !== null && hole.along.value > at.right.value)
+    if (outside && hole.for.length === 1) c.refuse('hole', hole.id, 'it is not behind its unit')
+  }
+}
+
+/** Refused means in a band; not refused means in none; nothing unknown or too deep goes as `trace first`. */
+function checkVerdict(c: Case, hole: Hole): void {
+  if (hole.along.state === 'unknown' || hole.height.state === 'unknown') {
+    if (hole.verdict === 'trace first')
+      c.refuse('verdict', hole.id, 'nobody knows where it is, so it must be asked about')
+    return
+  }
+  const { along, height, verdict } = hole
+  const wall = c.bands.get(hole.wall)
+  const bands = wall?.bands ?? []
+  const inside = hits(bands, along.value, height.value, -NEAR)
+  const around = hits(bands, along.value, height.value, NEAR)
+  const refusing = inside.filter((b) => b.weight === 'refuse')
+  if (verdict !== 'refused' && refusing.length > 0) {
+    c.refuse('verdict', hole.id, `it lies in the ${refusing[0]?.kind} band of ${refusing[0]?.about}`)
+  }
+  if (verdict === 'refused' && !around.some((b) => b.weight !== 'ask') && !badTimber(c, hole)) {
+    c.refuse('verdict', hole.id, 'it is refused and lies in no band')
+  }
+  const asking = inside.filter((b) => b.weight === 'ask')
+  if (verdict === 'trace first' && asking.length > 0) {
+    c.refuse('verdict', hole.id, `${asking[0]?.about} must be asked about first`)
+  }
+  if (verdict === 'trace first' && (wall?.unknown.length ?? 0) > 0) {
+    c.refuse('verdict', hole.id, `where ${wall?.unknown[0]} is on this wall is not known`)
+  }
+  if (verdict === 'refused' && hole.number !== null)
+    c.refuse('verdict', hole.id, 'a refused hole has no number')
+  const cited = new Set(c.plan.bands.map((b) => b.id))
+  for (const id of hole.hitBands) if (!cited.has(id)) c.refuse('verdict', hole.id, `there is no band ${id}`)
+}
+
+function badTimber(c: Case, hole: Hole): boolean {
+  const stud = wallOf(c, hole.wall)?.studs.find((s) => s.id === hole.stud)
+  return stud !== undefined && !isUsable(stud)
+}
+
+/** A hole said to be in a stud is inside it, 12 mm from its edges, and the stud is one that was really found. */
+function checkTimber(c: Case, hole: Hole): void {
+  const wall = wallOf(c, hole.wall)
+  if (wall === undefined || hole.stud === null) return
+  const stud = wall.studs.find((s) => s.id === hole.stud)
+  const centre = stud === undefined ? null : fromLeft(wall, stud.centre).value
+  if (stud === undefined || !isStudWall(wall)) {
+    c.refuse('hole', hole.id, 'there is no such stud in this wall')
+    return
+  }
+  if (!isUsable(stud) && hole.verdict === 'trace first') {
+    c.refuse('hole', hole.id, 'its stud was never found by both edges')
+  }
+  if (centre === null || hole.along.state === 'unknown' || stud.width.value === null) return
+  const off = Math.abs(hole.along.value - centre)
+  if (off > Math.max(0, stud.width.value / 2 - 12) + NEAR) {
+    c.refuse('hole', hole.id, `it is ${round(off)} from the middle of its stud`)
+  }
+}
+
+function checkNumbers(c: Case): void {
+  const seen = new Set<string>()
+  const ids = new Set<string>()
+  for (const hole of c.plan.holes) {
+    if (ids.has(hole.id)) c.refuse('hole', hole.id, 'it is in the plan twice')
+    ids.add(hole.id)
+    if (hole.number === null) {
+      if (hole.verdict !== 'refused') c.refuse('hole', hole.id, 'it has no number on its wall')
+      continue
+    }
+    const key = `${hole.wall} ${hole.number}`
+    if (seen.has(key)) c.refuse('hole', hole.id, 'another hole of its wall has the same number')
+    seen.add(key)
+  }
+}
+
+/** A refused hole is never drilled; every other one is, once. */
+function checkDrilledOnce(c: Case): void {
+  const drilled = c.plan.operations.filter(drills).flatMap((op) => op.holes)
+  for (const hole of c.plan.holes) {
+    const times = drilled.filter((id) => id === hole.id).length
+    if (hole.verdict === 'refused' && times > 0)
+      c.refuse('hole', hole.id, 'it is refused, and drilled all the same')
+    if (hole.verdict !== 'refused' && times !== 1) c.refuse('hole', hole.id, `it is drilled ${times} times`)
+  }
+}

@@ -1,0 +1,36 @@
+import { agree } from '../agree'
+import { type Case, wallOf } from '../case'
+import { hookEdge, railEnds, railStuds } from '../hole-places'
+import { isStudWall } from '../wall-make-up'
+
+/** Every rail runs inside its units, at their hook-on edge, fixed at every usable stud behind it. */
+export function checkRails(c: Case): void {
+  for (const rail of c.given.rails) {
+    const plan = c.plan.rails.find((r) => r.rail === rail.id)
+    if (rail.units.length === 0) continue
+    if (plan === undefined) {
+      c.refuse('rail', rail.id, 'the plan leaves it out')
+      continue
+    }
+    const { from, to } = railEnds(c, rail)
+    agree(c.refuse, 'rail', `${rail.id} from`, plan.from, from)
+    agree(c.refuse, 'rail', `${rail.id} to`, plan.to, to)
+    const same = plan.wall === rail.wall && [...plan.units].sort().join() === [...rail.units].sort().join()
+    if (!same) c.refuse('rail', rail.id, 'its wall or units are not those of the file')
+    for (const id of rail.units) {
+      const unit = c.units.get(id)?.unit
+      if (unit !== undefined)
+        agree(c.refuse, 'rail', `${rail.id} edge at ${id}`, plan.edge, hookEdge(c, unit))
+    }
+    const wall = wallOf(c, rail.wall)
+    if (wall === undefined || !isStudWall(wall)) continue
+    const studs = railStuds(c, rail).map((s) => s.id)
+    if ([...plan.studs].sort().join() !== [...studs].sort().join()) {
+      c.refuse('rail', rail.id, `its usable studs are ${studs.join(', ') || 'none'}`)
+    }
+  }
+  for (const rail of c.plan.rails) {
+    if (!c.given.rails.some((r) => r.id === rail.rail))
+      c.refuse('rail', rail.rail, 'the kitchen has no such rail')
+  }
+}

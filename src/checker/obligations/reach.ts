@@ -1,0 +1,55 @@
+import type { UnitPlan } from '../../core/plan/types'
+import { agree, NEAR, round } from '../agree'
+import type { Case } from '../case'
+import { plus } from '../measure'
+import { boxesOf } from '../replay'
+import { tiltOf } from '../sweep'
+
+/** Room over a unit's head: while it is stood up, and while it is hooked on. */
+export function checkReach(c: Case): void {
+  for (const plan of c.plan.units) {
+    checkStandUp(c, plan)
+    checkHookOn(c, plan)
+  }
+}
+
+/** The diagonal over the edge it turns about, and the blocks under that edge. */
+function checkStandUp(c: Case, { unit, standUp }: UnitPlan): void {
+  const boxes = boxesOf(c, unit)
+  if (standUp === null || boxes === null) return
+  const upright = { x: 0, y: 0, z: 0, yaw: 0 }
+  const { radius } = tiltOf(boxes, upright, standUp.over)
+  const blocks = standUp.blocks.state === 'unknown' ? 0 : standUp.blocks.value
+  const needed = standUp.needed.state === 'unknown' ? null : standUp.needed.value
+  if (needed !== null && needed < radius + blocks - NEAR) {
+    c.refuse('stand-up', unit, `it needs ${round(radius + blocks)} to be stood up, not ${needed}`)
+  }
+  if (needed !== null && standUp.pivot === 'carcass-edge' && needed > radius + blocks + NEAR) {
+    c.refuse('stand-up', unit, `it needs ${round(radius + blocks)} to be stood up, not ${needed}`)
+  }
+  const path = c.plan.paths.find((p) => p.unit === unit)
+  const turn = path?.segments.find((s) => s.kind === 'stand-up')
+  if (turn !== undefined && turn.kind === 'stand-up') {
+    if (turn.over !== standUp.over || Math.abs(turn.blocks - blocks) > NEAR) {
+      c.refuse('stand-up', unit, 'its path stands it up another way')
+    }
+  }
+  if (standUp.fits === 'no' && !c.plan.findings.some((f) => f.weight === 'stop' && f.about.includes(unit))) {
+    c.refuse('finding missing', unit, 'it cannot be stood up, and nothing stops the work for it')
+  }
+}
+
+/** The lift onto its hooks and room for fingers, common practice. */
+function checkHookOn(c: Case, { unit, hookOn }: UnitPlan): void {
+  const given = c.units.get(unit)?.unit
+  if (hookOn === null || given === undefined) return
+  agree(c.refuse, 'hook-on', unit, hookOn.needed, plus(given.hanging.hookLift, 10))
+  if (hookOn.needed.state === 'unknown' || hookOn.there.state === 'unknown') {
+    if (hookOn.fits === 'yes') c.refuse('hook-on', unit, 'whether there is room for it is not known')
+    return
+  }
+  const spare = hookOn.there.value - hookOn.needed.value
+  const slack = hookOn.there.pm + hookOn.needed.pm + NEAR
+  if (hookOn.fits === 'yes' && spare < -slack) c.refuse('hook-on', unit, 'there is no room to hook it on')
+  if (hookOn.fits === 'no' && spare > slack) c.refuse('hook-on', unit, 'there is room to hook it on')
+}

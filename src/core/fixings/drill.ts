@@ -1,0 +1,173 @@
+import { type Figure, hasValue, unknown } from '../figure'
+import { leftBehind } from '../holes/depth'
+import { judgeHole, type Objection } from '../holes/judge'
+import { factId } from '../kitchen/fact-id'
+import type { Fixing } from '../kitchen/schema'
+import { message } from '../message'
+import type { Hole, UnitId } from '../plan/types'
+import { type Backing, masonryBacking, noBacking } from './base-material'
+import { type Choice, chooseFixing, type FixingPurpose, spareLength } from './choose-fixing'
+import { depthOfHole, lengthNeeded } from './screw-length'
+import { type Timber, timberAt } from './timber'
+import type { WallWork } from './wall-work'
+
+/** A hole wanted at a place, before it is judged. */
+export interface WantedHole {
+  readonly id: string
+  readonly purpose: FixingPurpose
+  readonly for: readonly UnitId[]
+  readonly along: Figure
+  readonly height: Figure
+  /** What the screw goes through before the finished face. */
+  readonly standOff: Figure
+  /** What it is aimed at in a stud wall; left out: whatever stands behind its place. */
+  readonly timber?: Timber
+}
+
+export type Trouble =
+  | 'too-short'
+  | 'maybe-short'
+  | 'out-of-back'
+  | 'none-entered'
+  | 'no-stand-off'
+  | 'base-not-known'
+
+/** A hole as judged, with what its findings are made of. */
+export interface Drilled {
+  readonly hole: Hole
+  readonly troubles: readonly Trouble[]
+  /** Length the screw needs, and what it has over. */
+  readonly needed: Figure
+  readonly spare: Figure
+  /** Left of the wall behind its tip. */
+  readonly behind: Figure
+  readonly screw: Fixing | null
+  /** What speaks against it would go away if it were moved. */
+  readonly wouldMove: boolean
+  readonly pastDepth: boolean
+  readonly pastSetback: boolean
+}
+
+/** A screw may not come nearer the other face than this. Common practice. */
+const LEAST_LEFT = 10
+
+/**
+ * Chooses the screw for a hole, works out how deep it goes, and judges it: against what it holds in, the length of the
+ * screw, the thickness of the wall, and everything known about its place.
+ */
+export function drilled(work: WallWork, want: WantedHole): Drilled {
+  const { wall, kitchen } = work
+  const target = targetOf(work, want)
+  const backing = target.backing
+  const choice = chooseFixing(kitchen, want.purpose, backing, want.standOff)
+  const screw = choice.fixing
+  const depth = depthOf(screw, choice, backing, want.standOff)
+  const spare = spareLength(screw, backing, want.standOff)
+  const behind = leftBehind(depth, wall)
+  const troubles = [...choiceTroubles(choice, work), ...lengthTroubles(spare, behind)]
+  const judgement = judgeHole(
+    {
+      purpose: want.purpose,
+      along: want.along,
+      height: want.height,
+      depth,
+      beforeStud: work.kind === 'studs' ? backing.inFront : null,
+      objections: [...target.objections, ...troubles.map(objectionTo)],
+    },
+    work.site,
+  )
+  return {
+    hole: {
+      id: want.id,
+      wall: wall.id,
+      purpose: want.purpose,
+      for: want.for,
+      along: want.along,
+      height: want.height,
+      bit: screw?.bit ?? unknown('mm', choice.missing),
+      depth,
+      screwLength: screw?.length ?? unknown('mm', choice.missing),
+      fixing: screw?.id ?? null,
+      into: backing.material,
+      stud: target.stud,
+      verdict: judgement.verdict,
+      against: judgement.against,
+      hitBands: judgement.hitBands,
+      number: null,
+    },
+    troubles,
+    needed: lengthNeeded(want.standOff, backing.inFront, screw?.embedment ?? unknown('mm', choice.missing)),
+    spare,
+    behind,
+    screw,
+    wouldMove: judgement.wouldMove,
+    pastDepth: judgement.pastDepth,
+    pastSetback: judgement.pastSetback,
+  }
+}
+
+interface Target {
+  readonly backing: Backing
+  readonly stud: string | null
+  readonly objections: readonly Objection[]
+}
+
+function targetOf(work: WallWork, want: WantedHole): Target {
+  const { wall } = work
+  if (work.kind === 'masonry') return { backing: masonryBacking(wall), stud: null, objections: [] }
+  if (work.kind === null) {
+    const say = message('holes.wall-not-known')
+    const backing = noBacking([factId('walls', wall.id, 'construction')])
+    return { backing, stud: null, objections: [{ verdict: 'ask', say }] }
+  }
+  const timber = want.timber ?? timberAt(wall, work.studs.usable, work.letIns, want.along, want.height)
+  if (timber === 'place-unknown') {
+    return {
+      backing: noBacking([...missingOf(want.along), ...missingOf(want.height)]),
+      stud: null,
+      objections: [],
+    }
+  }
+  return { backing: timber.backing, stud: timber.stud, objections: againstTimber(timber) }
+}
+
+const missingOf = (figure: Figure) => (figure.state === 'unknown' ? figure.missing : [])
+
+function againstTimber({ id, sure }: Timber): readonly Objection[] {
+  if (id === null) return [{ verdict: 'refused', say: message('holes.nothing-behind'), moves: true }]
+  return sure ? [] : [{ verdict: 'ask', say: message('holes.timber-not-sure', { about: id }) }]
+}
+
+/** Straight into timber the pilot is no deeper than the screw; a plug or anchor has a hole of its own. */
+function depthOf(screw: Fixing | null, choice: Choice, backing: Backing, standOff: Figure): Figure {
+  if (screw === null) return unknown('mm', choice.missing, [...choice.from, ...backing.inFront.from])
+  const isPlain = screw.kind === 'wood-screw' || screw.kind === 'bracket-screw'
+  return depthOfHole({
+    standOff,
+    inFront: backing.inFront,
+    embedment: screw.embedment,
+    holeDepth: isPlain ? null : screw.holeDepth,
+    length: screw.length,
+  })
+}
+
+function choiceTroubles({ because }: Choice, work: WallWork): readonly Trouble[] {
+  if (because === 'none-entered' || because === 'no-stand-off') return [because]
+  return because === 'base-not-known' && work.kind === 'masonry' ? [because] : []
+}
+
+function lengthTroubles(spare: Figure, behind: Figure): readonly Trouble[] {
+  const short: readonly Trouble[] = !hasValue(spare)
+    ? []
+    : spare.value < 0
+      ? ['too-short']
+      : spare.value - spare.pm < 0
+        ? ['maybe-short']
+        : []
+  const out = hasValue(behind) && behind.value - behind.pm <= LEAST_LEFT
+  return out ? [...short, 'out-of-back'] : short
+}
+
+function objectionTo(trouble: Trouble): Objection {
+  return { verdict: 'ask', say: message(`holes.${trouble}`) }
+}

@@ -1,0 +1,255 @@
+import { type Basis, hasValue, sortedIds } from '../figure'
+import { finding } from '../holes/finding'
+import { isOtherFaceUnseen } from '../holes/other-face'
+import { factId } from '../kitchen/fact-id'
+import { type Message, message } from '../message'
+import type { Finding } from '../plan/types'
+import type { UnitPosition } from '../units/positions'
+import type { Drilled, Trouble } from './drill'
+import { isHung } from './hung'
+import { knockDoubt } from './wall-kind'
+import type { WallWork } from './wall-work'
+
+const practice = (why: string): Basis => ({ kind: 'common-practice', why })
+
+/** What has to be settled about a wall before the first hole in it, whichever hole that is. */
+export function wallFindings(
+  work: WallWork,
+  holes: readonly Drilled[],
+  isFixedTo: boolean,
+): readonly Finding[] {
+  if (!isFixedTo) return []
+  return [
+    ...notKnown(work),
+    ...knocked(work),
+    ...(holes.length === 0 ? [] : [...traceFirst(work), ...otherFace(work), ...chimney(work)]),
+    ...past(work, holes, 'pastDepth'),
+    ...past(work, holes, 'pastSetback'),
+    ...doubtfulStuds(work),
+  ]
+}
+
+function ofWall(
+  work: WallWork,
+  rule: string,
+  say: Message,
+  rest: Pick<Parameters<typeof finding>[0], 'weight' | 'basis'> & Partial<Parameters<typeof finding>[0]>,
+): Finding {
+  return finding({ rule, subjects: [work.wall.id], where: { wall: work.wall.id }, say, ...rest })
+}
+
+function notKnown(work: WallWork): readonly Finding[] {
+  if (work.kind !== null) return []
+  const basis = practice('what a wall is made of is never found out by drilling before it has been traced')
+  const from = [factId('walls', work.wall.id, 'construction')]
+  const say = message('fixings.wall-not-known', { wall: work.name })
+  return [ofWall(work, 'wall-not-known', say, { weight: 'ask', dangerous: true, basis, from })]
+}
+
+function knocked(work: WallWork): readonly Finding[] {
+  const doubt = knockDoubt(work.wall)
+  if (doubt === null) return []
+  const basis = practice('blown or hollow plaster takes no fixing until it has been tested')
+  const from = ['knock', 'construction'].map((key) => factId('walls', work.wall.id, key))
+  const say = message(`fixings.knock-${doubt}`, { wall: work.name })
+  return [ofWall(work, 'knock-does-not-match', say, { weight: 'ask', basis, from })]
+}
+
+function traceFirst(work: WallWork): readonly Finding[] {
+  if (work.wall.traced === 'whole') return []
+  const basis = practice('bands show where cables should be; the detector decides, and can be fooled')
+  const from = [factId('walls', work.wall.id, 'traced')]
+  const say = message('holes.trace-first', { wall: work.name })
+  return [ofWall(work, 'trace-first', say, { weight: 'ask', dangerous: true, basis, from })]
+}
+
+function otherFace(work: WallWork): readonly Finding[] {
+  const rules = work.site.region?.bands ?? null
+  if (rules === null || !isOtherFaceUnseen(work.wall, rules)) return []
+  const facts = ['otherFaceChecked', 'behind'].map((key) => factId('walls', work.wall.id, key))
+  const say = message('holes.other-face-not-looked-at', { wall: work.name })
+  return [
+    ofWall(work, 'other-face-not-looked-at', say, {
+      weight: 'ask',
+      dangerous: true,
+      basis: rules.basis,
+      from: [...facts, ...work.wall.thickness.from],
+    }),
+  ]
+}
+
+function chimney(work: WallWork): readonly Finding[] {
+  if (work.wall.construction !== 'chimney-breast') return []
+  const basis = practice(
+    'short fixings only in a chimney breast: a longer one goes through the flue or its liner',
+  )
+  const say = message('fixings.flue-behind', { wall: work.name })
+  return [ofWall(work, 'flue-behind', say, { weight: 'warn', basis })]
+}
+
+function past(
+  work: WallWork,
+  holes: readonly Drilled[],
+  which: 'pastDepth' | 'pastSetback',
+): readonly Finding[] {
+  const deep = holes.filter((d) => d[which])
+  if (deep.length === 0) return []
+  const { region } = work.site
+  const depths = deep.map((d) => d.hole.depth).filter(hasValue)
+  const deepest = [...depths].sort((a, b) => b.value - a.value)[0]
+  if (deepest === undefined) return []
+  const isDepth = which === 'pastDepth'
+  const basis =
+    (isDepth ? region?.bands?.basis : region?.setback?.basis) ?? practice('deep holes are traced first')
+  const facts = ['traced', 'tracedDepth', 'provedDead'].map((key) => factId('walls', work.wall.id, key))
+  const values = { wall: work.name, count: deep.length, deepest, limit: limitOf(work, isDepth) }
+  const rule = isDepth ? 'hole-past-50' : 'hole-past-setback'
+  return [
+    ofWall(work, rule, message(`holes.${rule}`, values), {
+      weight: 'ask',
+      dangerous: true,
+      about: [work.wall.id, ...deep.map((d) => d.hole.id)],
+      figures: depths,
+      from: facts,
+      basis,
+    }),
+  ]
+}
+
+function limitOf({ site }: WallWork, isDepth: boolean): number {
+  return isDepth ? (site.region?.bands?.depth ?? 50) : Math.round(site.region?.setback?.depth ?? 32)
+}
+
+function doubtfulStuds(work: WallWork): readonly Finding[] {
+  if (work.kind !== 'studs') return []
+  return work.studs.doubtful.map((stud) =>
+    finding({
+      rule: 'stud-not-confirmed',
+      subjects: [`${work.wall.id}.${stud.id}`],
+      weight: 'ask',
+      dangerous: true,
+      about: [work.wall.id, stud.id],
+      where: { wall: work.wall.id, along: stud.centre },
+      say: message(`fixings.stud-${stud.why}`, { stud: stud.id, wall: work.name }),
+      figures: [stud.centre],
+      from: stud.missing,
+      basis: practice('one beep of a detector is not a stud: both edges are found, and the middle taken'),
+      ask: message('fixings.find-the-studs', { wall: work.name }),
+    }),
+  )
+}
+
+const TROUBLE: Readonly<Record<Trouble, Pick<Finding, 'rule' | 'weight'>>> = {
+  'too-short': { rule: 'screw-too-short', weight: 'stop' },
+  'maybe-short': { rule: 'screw-too-short', weight: 'ask' },
+  'out-of-back': { rule: 'screw-out-of-back', weight: 'stop' },
+  'none-entered': { rule: 'fixing-not-entered', weight: 'ask' },
+  'no-stand-off': { rule: 'fixing-not-entered', weight: 'ask' },
+  'base-not-known': { rule: 'base-not-known', weight: 'ask' },
+}
+
+/** What is wrong with the screws: one finding for each trouble, use and wall, at the hole where it is worst. */
+export function screwFindings(work: WallWork, holes: readonly Drilled[]): readonly Finding[] {
+  const wanted = holes.filter((d) => d.hole.verdict !== 'refused')
+  const purposes = sortedIds(wanted.map((d) => d.hole.purpose))
+  return purposes.flatMap((purpose) => {
+    const its = wanted.filter((d) => d.hole.purpose === purpose)
+    const troubles = sortedIds(its.flatMap((d) => d.troubles)) as readonly Trouble[]
+    const told = troubles.filter((t) => !(t === 'maybe-short' && troubles.includes('too-short')))
+    return told.map((trouble) => screwFinding(work, purpose, trouble, its))
+  })
+}
+
+function screwFinding(work: WallWork, purpose: string, trouble: Trouble, its: readonly Drilled[]): Finding {
+  const troubled = its.filter((d) => d.troubles.includes(trouble))
+  const worst = [...troubled].sort((a, b) => spareOf(a) - spareOf(b))[0] as Drilled
+  const figures =
+    trouble === 'out-of-back' ? [worst.hole.depth, worst.behind] : [worst.needed, worst.hole.screwLength]
+  return finding({
+    ...TROUBLE[trouble],
+    subjects: [`${work.wall.id}.${purpose}`],
+    about: [...new Set(troubled.flatMap((d) => d.hole.for))],
+    where: { wall: work.wall.id, along: worst.hole.along, height: worst.hole.height },
+    say: message(`fixings.${trouble}`, {
+      wall: work.name,
+      purpose,
+      needed: worst.needed,
+      length: worst.hole.screwLength,
+      left: worst.behind,
+      into: worst.hole.into ?? '',
+    }),
+    figures: trouble === 'none-entered' || trouble === 'no-stand-off' ? [] : figures,
+    from: trouble === 'none-entered' || trouble === 'no-stand-off' ? ['fixings'] : [],
+    basis: worst.needed.basis,
+    ask: message('fixings.maker-or-pull-test'),
+  })
+}
+
+const spareOf = ({ spare }: Drilled): number => (hasValue(spare) ? spare.value : 0)
+
+/**
+ * Holes that may not be drilled where they are wanted. A plate cannot be moved, so one refused hole of it is a stop; of
+ * a pair of brackets one may be lost; what is refused among the fixings of a rail is told with the rail.
+ */
+export function refusedFindings(
+  holes: readonly Drilled[],
+  positions: ReadonlyMap<string, UnitPosition>,
+): readonly Finding[] {
+  const refused = holes.filter((d) => d.hole.verdict === 'refused' && !d.hole.id.endsWith('.refused'))
+  return refused.map(({ hole }) => {
+    const depends = dependsOn(hole.purpose, holes, hole.for)
+    const unit = positions.get(hole.for[0] ?? '')?.name ?? hole.for.join(' ')
+    return finding({
+      rule: 'hole-refused',
+      subjects: [hole.id],
+      weight: depends ? 'stop' : 'warn',
+      dangerous: depends,
+      about: [hole.id, ...hole.for, ...hole.hitBands],
+      where: { wall: hole.wall, along: hole.along, height: hole.height },
+      say: message(depends ? 'holes.hole-refused' : 'holes.hole-refused-others-hold', {
+        unit,
+        hole: hole.id,
+      }),
+      figures: [hole.along, hole.height],
+      basis: practice('no hole in a band, an opening, a lintel or where nothing holds'),
+    })
+  })
+}
+
+function dependsOn(
+  purpose: Drilled['hole']['purpose'],
+  holes: readonly Drilled[],
+  units: readonly string[],
+): boolean {
+  if (purpose === 'plate') return true
+  const others = holes.filter(
+    (d) =>
+      d.hole.purpose === purpose && d.hole.verdict !== 'refused' && units.some((u) => d.hole.for.includes(u)),
+  )
+  return others.length < (purpose === 'base-bracket' || purpose === 'tall-restraint' ? 1 : 2)
+}
+
+/** Hardware of a hung unit that only its maker can say, and without which its holes have no place. */
+export function hardwareFindings(position: UnitPosition): readonly Finding[] {
+  const { unit, name } = position
+  if (!isHung(unit) || unit.stands === 'back-rail-screws') return []
+  const { plateBelowTop, plateHoleBelow, hangerIn } = unit.hanging
+  const wanted =
+    unit.stands === 'plates' ? [plateBelowTop, plateHoleBelow, hangerIn] : [plateBelowTop, plateHoleBelow]
+  const missing = wanted.flatMap((f) => (f.state === 'unknown' ? f.missing : []))
+  return missing.length === 0
+    ? []
+    : [hardware(position, missing, message('fixings.hardware-not-known', { unit: name }))]
+}
+
+export function hardware({ unit }: UnitPosition, from: readonly string[], say: Message): Finding {
+  return finding({
+    rule: 'hardware-not-known',
+    subjects: [unit.id],
+    weight: 'ask',
+    say,
+    from,
+    basis: { kind: 'maker' },
+    ask: message('fixings.read-the-sheet'),
+  })
+}

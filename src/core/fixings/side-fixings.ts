@@ -1,0 +1,175 @@
+import { derive, type Figure, hasValue, restingOn } from '../figure'
+import type { UnitPosition } from '../units/positions'
+import type { FixingPurpose } from './choose-fixing'
+import { type Drilled, drilled, type WantedHole } from './drill'
+import { drilledOrMoved } from './move-inwards'
+import { holdsAt, type LetIn } from './noggings'
+import { inLetIn, inStud } from './timber'
+import { EDGE_OF_TIMBER, type UsableStud } from './usable-studs'
+import type { WallWork } from './wall-work'
+
+/** In masonry a bracket sits this far in from the inside of the side panel; over a nogging this far, for the driver. */
+const BRACKET_IN = 30
+const OVER_NOGGING_IN = 60
+/** Two fixings nearer together than this count as one. */
+const APART = 60
+
+/** Fixings near the two sides of one unit: brackets, restraints, second fixings. */
+export interface Sides {
+  /** Ids of its holes begin with this. */
+  readonly name: string
+  readonly purpose: FixingPurpose
+  readonly position: UnitPosition
+  readonly height: Figure
+  readonly standOff: Figure
+  /** Steel studs do not count. */
+  readonly onlyTimber: boolean
+}
+
+/** The part of the wall within reach from inside the unit, clear of its side panels and the edge of the timber. */
+export function withinUnit(position: UnitPosition): { readonly from: Figure; readonly to: Figure } {
+  return { from: inFrom(position, 'left', EDGE_OF_TIMBER), to: inFrom(position, 'right', EDGE_OF_TIMBER) }
+}
+
+function inFrom(position: UnitPosition, side: 'left' | 'right', by: number): Figure {
+  const sign = side === 'left' ? 1 : -1
+  return derive(
+    'mm',
+    { kind: 'geometry', why: 'side of the unit, its panel, and clear of it' },
+    [position[side], position.unit.board],
+    (edge, board) => (edge as number) + sign * ((board as number) + by),
+  )
+}
+
+function wanted(sides: Sides, name: string, along: Figure): WantedHole {
+  return {
+    id: `${sides.name}.${name}`,
+    purpose: sides.purpose,
+    for: [sides.position.unit.id],
+    along,
+    height: sides.height,
+    standOff: sides.standOff,
+  }
+}
+
+/**
+ * In masonry: one near each side, 30 mm in from the panel. One that lands in a band is moved towards the middle of the
+ * unit in steps of 10 mm, up to 120.
+ */
+export function inMasonrySides(work: WallWork, sides: Sides): readonly Drilled[] {
+  const at = (side: 'left' | 'right') =>
+    drilledOrMoved(work, wanted(sides, side, inFrom(sides.position, side, BRACKET_IN)), [
+      side === 'left' ? 1 : -1,
+    ])
+  return [...at('left'), ...at('right')]
+}
+
+export interface InTimber {
+  readonly holes: readonly Drilled[]
+  /** How many of them may be drilled. */
+  readonly kept: number
+}
+
+/**
+ * In a stud wall: up to two, in the leftmost and the rightmost usable stud whose centre lies within the unit; a stud
+ * where the hole is refused is passed over for the next inwards. Where studs do not give `wantedCount`, timber or board
+ * let in at that height takes the rest.
+ *
+ * A stud the unit only overlaps does not count: its centre must lie inside (failure modes F20, F21).
+ */
+export function inTimberSides(work: WallWork, sides: Sides, wantedCount: 1 | 2): InTimber {
+  const studs = studsWithin(work, sides)
+  const refused: Drilled[] = []
+  const left = firstFree(work, sides, studs, refused)
+  const rest = left === undefined ? [] : studs.filter((s) => s.id !== left.hole.stud).reverse()
+  const right = firstFree(work, sides, rest, refused)
+  const inStuds = [left, right].filter((d): d is Drilled => d !== undefined)
+  const missing = Math.max(0, wantedCount - inStuds.length)
+  const inNoggings = missing === 0 ? [] : overNoggings(work, sides, inStuds, missing)
+  const kept = [...inStuds, ...inNoggings.filter((d) => d.hole.verdict !== 'refused')]
+  const known = new Set(kept.map((d) => d.hole.id))
+  const others = [...refused, ...inNoggings].filter((d) => !known.has(d.hole.id))
+  return { holes: [...kept, ...others], kept: kept.length }
+}
+
+function studsWithin(work: WallWork, sides: Sides): readonly UsableStud[] {
+  const { from, to } = withinUnit(sides.position)
+  if (!hasValue(from) || !hasValue(to)) return []
+  return work.studs.usable.filter(
+    (stud) =>
+      stud.centre.value >= from.value &&
+      stud.centre.value <= to.value &&
+      (!sides.onlyTimber || stud.material === 'timber-stud'),
+  )
+}
+
+function firstFree(
+  work: WallWork,
+  sides: Sides,
+  studs: readonly UsableStud[],
+  refused: Drilled[],
+): Drilled | undefined {
+  const tried = new Set(refused.map((d) => d.hole.stud))
+  for (const stud of studs.filter((s) => !tried.has(s.id))) {
+    const want = { ...wanted(sides, stud.id, stud.centre), timber: inStud(work.wall, stud) }
+    const found = drilled(work, want)
+    if (found.hole.verdict !== 'refused') return found
+    refused.push(found)
+  }
+  return undefined
+}
+
+interface Point {
+  readonly index: 1 | 2
+  readonly along: Figure
+  readonly letIn: LetIn
+  readonly sure: boolean
+}
+
+/** Two points a driver reaches over a nogging, near the sides; those far enough from the studs already used. */
+function overNoggings(
+  work: WallWork,
+  sides: Sides,
+  inStuds: readonly Drilled[],
+  missing: number,
+): readonly Drilled[] {
+  const used = inStuds.map((d) => placeOf(d.hole.along))
+  const points = pointsOver(work, sides)
+    .filter((p) => used.every((at) => Math.abs(placeOf(p.along) - at) >= APART))
+    .sort((a, b) => furthest(b, used) - furthest(a, used) || a.index - b.index)
+  const chosen: Point[] = []
+  for (const point of points) {
+    const clear = chosen.every((c) => Math.abs(placeOf(c.along) - placeOf(point.along)) >= APART)
+    if (clear && chosen.length < missing) chosen.push(point)
+  }
+  return chosen
+    .sort((a, b) => a.index - b.index)
+    .map(({ index, along, letIn, sure }) =>
+      drilled(work, {
+        ...wanted(sides, `${letIn.id}-${index}`, along),
+        timber: inLetIn(work.wall, letIn, sure),
+      }),
+    )
+}
+
+const placeOf = (along: Figure): number => (hasValue(along) ? along.value : 0)
+
+function furthest(point: Point, used: readonly number[]): number {
+  return used.length === 0 ? 0 : Math.min(...used.map((at) => Math.abs(placeOf(point.along) - at)))
+}
+
+function pointsOver(work: WallWork, sides: Sides): readonly Point[] {
+  const { height } = sides
+  if (!hasValue(height)) return []
+  return ([1, 2] as const).flatMap((index): readonly Point[] => {
+    const along = inFrom(sides.position, index === 1 ? 'left' : 'right', OVER_NOGGING_IN)
+    if (!hasValue(along)) return []
+    const pm = Math.max(along.pm, height.pm)
+    for (const letIn of work.letIns) {
+      const holds = holdsAt(letIn, along.value, height.value, pm)
+      if (holds !== 'no')
+        return [{ index, along: restingOn(along, letIn.from), letIn, sure: holds === 'sure' }]
+    }
+    return []
+  })
+}

@@ -1,0 +1,23 @@
+import { restingOn } from '../../figure'
+import { factId } from '../../kitchen/fact-id'
+import { message } from '../../message'
+import { type DemandRule, demand, geometry } from './demand'
+
+const packedUp = geometry('a box on shims can be packed up and never down')
+
+/** A box without legs is packed up from the floor: its underside lies on or above the floor at each of its corners. */
+export const shimFloor: DemandRule = ({ standing, nameOf }) =>
+  standing
+    .filter(({ on }) => on === 'its-corners')
+    .flatMap(({ id, underside, footings }) =>
+      footings.map(({ id: corner, floor }) =>
+        demand('shim-floor', {
+          subject: `${id}.${corner}`,
+          of: underside,
+          min: restingOn(floor, [factId('units', id, 'stands')]),
+          because: message('heights.shim-floor', { unit: nameOf(id), corner, floor }),
+          basis: packedUp,
+          about: [id, `${id}.${corner}`],
+        }),
+      ),
+    )

@@ -1,0 +1,26 @@
+import { hasValue } from '../../figure'
+import { message } from '../../message'
+import { type DemandRule, demand, geometry } from './demand'
+
+const onTop = geometry('a worktop lies on the tops of the base units')
+
+/**
+ * The worktop's top lies its thickness above the base units. Where worktops differ, the worktop height is that of the
+ * thickest, and the others only say that it is no lower than their own.
+ */
+export const worktopThickness: DemandRule = ({ kitchen: { worktops } }) => {
+  const thickest = Math.max(...worktops.map(({ thickness }) => (hasValue(thickness) ? thickness.value : 0)))
+  return worktops.map(({ id, name, thickness }) => {
+    const isThinner = hasValue(thickness) && thickness.value < thickest
+    return demand('worktop-thickness', {
+      subject: id,
+      from: 'base-top',
+      of: 'worktop-top',
+      min: thickness,
+      max: isThinner ? null : thickness,
+      because: message('heights.worktop-thickness', { worktop: name ?? id, thickness }),
+      basis: onTop,
+      about: [id],
+    })
+  })
+}

@@ -1,0 +1,225 @@
+import { type Basis, type Figure, hasValue, known, sortedIds } from '../figure'
+import { message } from '../message'
+import { finding } from '../plan/finding'
+import type { Demand, Finding, HeightConflict, HeightValue, LegPlan, UnitId } from '../plan/types'
+import { mergedIds, sum } from '../survey/sum'
+import { isUnknown, missingIn } from './components'
+import type { HeightsContext, StandingUnit } from './context'
+import type { HookOn } from './hooking-on'
+
+const chain: Basis = { kind: 'geometry', why: 'demands that run in a ring and do not add up' }
+const narrow: Basis = {
+  kind: 'geometry',
+  why: 'the room left is narrower than the precision of the readings that bound it',
+}
+
+const limitsOf = ({ min, max }: Demand): readonly Figure[] =>
+  [min, max].flatMap((limit) => (limit === null ? [] : [limit]))
+
+const inputsOf = (demands: readonly Demand[]): readonly string[] =>
+  mergedIds(demands.flatMap(limitsOf).map(({ from }) => from))
+
+/** Demands that cannot be worked out yet, each with the facts that would settle it. */
+export function unknownDemands(demands: readonly Demand[]): readonly Finding[] {
+  return demands.filter(isUnknown).map((demand) => {
+    const missing = sortedIds(missingIn(demand))
+    const facts = missing.join(', ')
+    return finding({
+      rule: 'height-demand-unknown',
+      subjects: [demand.id],
+      weight: 'ask',
+      say: message('heights.height-demand-unknown', { demand: demand.id, missing: facts }),
+      ask: message('heights.height-demand-unknown.ask', { missing: facts }),
+      about: sortedIds(demand.about),
+      basis: demand.basis,
+      from: inputsOf([demand]),
+    })
+  })
+}
+
+/** Demands that cannot all be met, and by how much: something of them has to give. */
+export function clashes(
+  conflicts: readonly HeightConflict[],
+  demands: readonly Demand[],
+): readonly Finding[] {
+  return conflicts.map(({ demands: ids, by }) => {
+    const within = demands.filter(({ id }) => ids.includes(id))
+    const from = inputsOf(within)
+    return finding({
+      rule: 'heights-clash',
+      subjects: ids,
+      weight: 'stop',
+      say: message('heights.heights-clash', { count: ids.length, demands: ids.join(', '), by }),
+      ask: message('heights.heights-clash.ask'),
+      about: sortedIds(within.flatMap(({ about }) => about)),
+      figures: [known(by, 0, 'mm', from, chain), ...within.flatMap(limitsOf)],
+      basis: chain,
+      from,
+    })
+  })
+}
+
+/** Preferences that were given up for what must be. */
+export function givenUpFindings(givenUp: readonly Demand[]): readonly Finding[] {
+  return givenUp.map((demand) =>
+    finding({
+      rule: 'preferred-height-given-up',
+      subjects: [demand.id],
+      weight: 'warn',
+      say: message('heights.preferred-height-given-up', { demand: demand.id }),
+      about: sortedIds(demand.about),
+      figures: limitsOf(demand),
+      basis: demand.basis,
+      from: inputsOf([demand]),
+    }),
+  )
+}
+
+/** Heights with less room than their readings are good for; told once for heights with the same two ends. */
+export function marginalHeights(
+  values: readonly HeightValue[],
+  demands: readonly Demand[],
+): readonly Finding[] {
+  const told = new Set<string>()
+  return values.flatMap((value) => {
+    if (!value.marginal) return []
+    const ends = endsOf(value)
+    if (told.has(ends.join(' '))) return []
+    told.add(ends.join(' '))
+    const within = demands.filter(({ id }) => ends.includes(id))
+    return finding({
+      rule: 'height-marginal',
+      subjects: [value.of],
+      weight: 'ask',
+      say: message('heights.height-marginal', {
+        height: value.of,
+        lowest: value.lowest ?? '',
+        highest: value.highest ?? '',
+        demands: ends.join(', '),
+      }),
+      ask: message('heights.height-marginal.ask'),
+      about: sortedIds(within.flatMap(({ about }) => about)),
+      figures: [value.height],
+      basis: narrow,
+    })
+  })
+}
+
+/** What sets only one of the two ends: sizes that set both take nothing from the room. */
+function endsOf({ lowestBy, highestBy }: HeightValue): readonly string[] {
+  const one = lowestBy.filter((id) => !highestBy.includes(id))
+  const other = highestBy.filter((id) => !lowestBy.includes(id))
+  return [...one, ...other]
+}
+
+/** Legs that do not reach at the heights chosen. */
+export function legFindings(
+  context: HeightsContext,
+  legs: ReadonlyMap<UnitId, readonly LegPlan[]>,
+): readonly Finding[] {
+  return context.standing.flatMap((unit) =>
+    (legs.get(unit.id) ?? [])
+      .filter(({ within }) => within === 'too-short' || within === 'too-long')
+      .map((leg) => outOfReach(context, unit, leg)),
+  )
+}
+
+function outOfReach(
+  context: HeightsContext,
+  { id, position, footings }: StandingUnit,
+  leg: LegPlan,
+): Finding {
+  const along = footings.find((foot) => foot.id === leg.foot)?.along
+  const values = {
+    unit: context.nameOf(id),
+    foot: leg.foot,
+    extension: leg.extension,
+    min: leg.min,
+    max: leg.max,
+  }
+  return finding({
+    rule: 'leg-out-of-reach',
+    subjects: [`${id}.${leg.foot}`],
+    weight: 'stop',
+    say: message(`heights.leg-out-of-reach.${leg.within}`, values),
+    about: [id, `${id}.${leg.foot}`],
+    figures: [leg.extension, leg.min, leg.max],
+    basis: leg.extension.basis,
+    where: { wall: position.unit.wall, along, height: leg.floor },
+  })
+}
+
+/** A foot further than this outside the floor readings asks for more of them. Common practice, mm. */
+const FAR_OUTSIDE = 300
+const guessed: Basis = {
+  kind: 'common-practice',
+  why: 'a floor read more than 300 mm from where a unit stands says little about it',
+}
+
+/** Units with a foot far outside the floor readings: the plane laid through them may miss the floor there. */
+export function outsideReadings(context: HeightsContext): readonly Finding[] {
+  const places = [
+    ...context.standing.map(({ id, position, footings }) => ({ id, position, footings })),
+    ...context.bays.map(({ position, corners }) => ({ id: position.unit.id, position, footings: corners })),
+  ]
+  return places.flatMap(({ id, position, footings }) => {
+    const furthest = [...footings].sort((a, b) => (b.outsideBy ?? 0) - (a.outsideBy ?? 0))[0]
+    if (furthest === undefined || (furthest.outsideBy ?? 0) <= FAR_OUTSIDE) return []
+    const worst = context.survey.plane?.worst
+    const values = {
+      unit: context.nameOf(id),
+      foot: furthest.id,
+      outside: Math.round(furthest.outsideBy ?? 0),
+    }
+    return finding({
+      rule: 'floor-outside-readings',
+      subjects: [id],
+      weight: 'ask',
+      say:
+        worst === undefined
+          ? message('heights.floor-outside-readings', values)
+          : message('heights.floor-outside-readings.worst', { ...values, worst }),
+      ask: message('heights.floor-outside-readings.ask', { unit: context.nameOf(id) }),
+      about: [id],
+      figures: [furthest.floor],
+      basis: guessed,
+      where: { wall: position.unit.wall, along: furthest.along },
+    })
+  })
+}
+
+/** Hung units that cannot be lifted over their place under this ceiling. */
+export function hookOnFindings(
+  context: HeightsContext,
+  hookOn: ReadonlyMap<UnitId, HookOn>,
+): readonly Finding[] {
+  return context.units.flatMap(({ id, position }) => {
+    const room = hookOn.get(id)
+    if (room === undefined || room.fits !== 'no') return []
+    const short = sum('mm', room.needed.basis, [room.needed], [room.there])
+    return finding({
+      rule: 'cannot-hook-on',
+      subjects: [id],
+      weight: 'stop',
+      say: message('heights.cannot-hook-on', {
+        unit: context.nameOf(id),
+        needed: room.needed,
+        there: room.there,
+        short,
+      }),
+      about: [id],
+      figures: [room.needed, room.there],
+      basis: room.needed.basis,
+      where: { wall: position.unit.wall, along: position.left },
+    })
+  })
+}
+
+export function isMet({ min, max }: Demand, from: Figure, to: Figure): boolean {
+  if (!hasValue(from) || !hasValue(to)) return true
+  const lies = to.value - from.value
+  const slack = to.pm + from.pm + 0.0005
+  const isLow = min !== null && hasValue(min) && lies < min.value - slack
+  const isHigh = max !== null && hasValue(max) && lies > max.value + slack
+  return !isLow && !isHigh
+}

@@ -1,0 +1,32 @@
+import { type Basis, type Figure, hasValue } from '../figure'
+import type { UnitId, UnitPlan } from '../plan/types'
+import { sum } from '../survey/sum'
+import type { HeightsContext } from './context'
+import { ceilingOver } from './demands/ceiling'
+import { isHookedOn, roomToHookOn } from './demands/hook-on'
+
+export type HookOn = NonNullable<UnitPlan['hookOn']>
+
+const overTheTop: Basis = { kind: 'geometry', why: 'from the top of the unit to the lowest ceiling over it' }
+
+/** For every unit that hooks on from above, the room it needs over its top and the room there is. */
+export function hookingOn(
+  context: HeightsContext,
+  undersides: ReadonlyMap<UnitId, Figure>,
+): ReadonlyMap<UnitId, HookOn> {
+  return new Map(
+    context.units
+      .filter(({ group, position }) => group === 'wall' && isHookedOn(position.unit) === true)
+      .map(({ id, position }): [UnitId, HookOn] => {
+        const needed = roomToHookOn(position.unit)
+        const top = sum('mm', overTheTop, [undersides.get(id) as Figure, position.height])
+        const there = sum('mm', overTheTop, [ceilingOver(context.survey, position)], [top])
+        return [id, { needed, there, fits: fitsIn(needed, there) }]
+      }),
+  )
+}
+
+function fitsIn(needed: Figure, there: Figure): HookOn['fits'] {
+  if (!hasValue(needed) || !hasValue(there)) return 'not-known'
+  return there.value >= needed.value ? 'yes' : 'no'
+}

@@ -1,0 +1,161 @@
+import { type Figure, hasValue, valueOf } from '../figure'
+import { factId } from '../kitchen/fact-id'
+import type { HeightName, Kitchen } from '../kitchen/schema'
+import type { HeightLine, Heights, HeightVariable, Hole, RailPlan, WallId, WallMark } from '../plan/types'
+import type { Survey } from '../survey/survey'
+import type { UnitPosition } from '../units/positions'
+import { groupUnits, type HeightGroup } from './groups'
+
+export interface LinesAndMarks {
+  readonly lines: readonly HeightLine[]
+  readonly marks: readonly WallMark[]
+}
+
+/**
+ * Every line to strike on the walls and every mark to make along them: the line itself on every wall; the heights of
+ * the units that stand there, as far as they reach; the edges of rails; the heights on which plates, brackets and
+ * restraints are drilled; the sides of units and bays; the studs that were found.
+ */
+export function workOutLines(
+  kitchen: Kitchen,
+  survey: Pick<Survey, 'frames' | 'along'>,
+  positions: { readonly units: readonly UnitPosition[] },
+  heights: Pick<Heights, 'values'>,
+  rails: readonly RailPlan[],
+  holes: readonly Hole[],
+): LinesAndMarks {
+  const lines = survey.frames.flatMap(({ wall, length }) => [
+    datum(wall, length),
+    ...unitLines(kitchen, wall, positions.units, heights),
+    ...rails.filter((rail) => rail.wall === wall).map(railLine),
+    ...drillingLines(holes.filter((hole) => hole.wall === wall)),
+  ])
+  const marks = survey.frames.flatMap(({ wall }) => [
+    ...unitMarks(positions.units.filter(({ unit }) => unit.wall === wall)),
+    ...studMarks(kitchen, survey, wall),
+  ])
+  return { lines, marks }
+}
+
+function datum(wall: WallId, length: Figure): HeightLine {
+  const height: Figure = {
+    state: 'known',
+    value: 0,
+    pm: 0,
+    unit: 'mm',
+    basis: { kind: 'geometry', why: 'the line is height 0' },
+    from: [],
+  }
+  return { id: `line.${wall}`, wall, of: 'line', height, from: 0, to: valueOf(length) ?? null }
+}
+
+/** The heights that are struck for each group of units. Undersides of standing units are levelled to, not struck. */
+const STRUCK: Readonly<Record<HeightGroup, readonly HeightName[]>> = {
+  base: ['base-top', 'worktop-top'],
+  wall: ['wall-underside', 'wall-top'],
+  tall: ['tall-top'],
+}
+
+function unitLines(
+  kitchen: Kitchen,
+  wall: WallId,
+  positions: readonly UnitPosition[],
+  { values }: Pick<Heights, 'values'>,
+): readonly HeightLine[] {
+  const units = groupUnits(positions).filter(({ position }) => position.unit.wall === wall)
+  const spaces = positions.filter(({ unit }) => unit.wall === wall && unit.kind === 'appliance-space')
+  return values.flatMap(({ of, height }) => {
+    const reaching = units.filter(
+      ({ group, underside }) => STRUCK[group].includes(of) && lineBearsOn(of, underside),
+    )
+    const along = [...reaching.map(({ position }) => position), ...(of === 'worktop-top' ? spaces : [])]
+    const under = of === 'worktop-top' ? along.filter(({ unit }) => isCovered(kitchen, unit.id)) : along
+    return under.length === 0 ? [] : [{ id: `${of}.${wall}`, wall, of, height, ...extentOf(under) }]
+  })
+}
+
+/** A unit with an underside of its own is not set to its group's. */
+function lineBearsOn(of: HeightName, underside: HeightVariable): boolean {
+  return of !== 'wall-underside' || underside === of
+}
+
+function isCovered({ worktops }: Kitchen, unit: string): boolean {
+  return worktops.some(({ over }) => over.includes(unit))
+}
+
+/** From the leftmost side to the rightmost; null while one of them is not known. */
+function extentOf(positions: readonly UnitPosition[]): { from: number | null; to: number | null } {
+  const all = (side: 'left' | 'right') => {
+    const places = positions.map((position) => valueOf(position[side]))
+    return places.every((place) => place !== undefined) ? places : undefined
+  }
+  const [lefts, rights] = [all('left'), all('right')]
+  return {
+    from: lefts === undefined ? null : Math.min(...lefts),
+    to: rights === undefined ? null : Math.max(...rights),
+  }
+}
+
+function railLine({ rail, wall, edge, from, to }: RailPlan): HeightLine {
+  return {
+    id: `rail.${rail}`,
+    wall,
+    of: 'rail',
+    height: edge,
+    from: valueOf(from) ?? null,
+    to: valueOf(to) ?? null,
+  }
+}
+
+/** Holes that are set out on a struck line of their own, and what that line is called. */
+const DRILLED_ON: Readonly<Partial<Record<Hole['purpose'], 'plate' | 'bracket'>>> = {
+  plate: 'plate',
+  'base-bracket': 'bracket',
+  'tall-restraint': 'bracket',
+}
+
+/** One line for each height at which plates or brackets are drilled on a wall, named by its first hole. */
+function drillingLines(holes: readonly Hole[]): readonly HeightLine[] {
+  const rows = new Map<string, Hole[]>()
+  for (const hole of holes) {
+    if (DRILLED_ON[hole.purpose] === undefined || hole.verdict === 'refused' || !hasValue(hole.height))
+      continue
+    const row = `${hole.purpose} ${hole.height.value}`
+    rows.set(row, [...(rows.get(row) ?? []), hole])
+  }
+  return [...rows.values()].flatMap((row): HeightLine[] => {
+    const [first] = [...row].sort((a, b) => (a.id < b.id ? -1 : 1))
+    const of = first === undefined ? undefined : DRILLED_ON[first.purpose]
+    if (first === undefined || of === undefined) return []
+    const places = row.flatMap(({ along }) => valueOf(along) ?? [])
+    const [from, to] = places.length < row.length ? [null, null] : [Math.min(...places), Math.max(...places)]
+    return [{ id: `drill.${first.id}`, wall: first.wall, of, height: first.height, from, to }]
+  })
+}
+
+function unitMarks(positions: readonly UnitPosition[]): readonly WallMark[] {
+  return positions.flatMap(({ unit, left, right }) => {
+    const kind = unit.kind === 'appliance-space' ? 'bay-edge' : 'unit-edge'
+    const mark = (side: 'left' | 'right', along: Figure): WallMark => ({
+      id: `${kind}.${unit.id}.${side}`,
+      wall: unit.wall,
+      kind,
+      about: unit.id,
+      along,
+    })
+    return [mark('left', left), mark('right', right)]
+  })
+}
+
+function studMarks(kitchen: Kitchen, survey: Pick<Survey, 'along'>, wall: WallId): readonly WallMark[] {
+  const studs = kitchen.walls.find(({ id }) => id === wall)?.studs ?? []
+  return studs
+    .filter(({ confirmed }) => confirmed !== 'not-found')
+    .map(({ id, centre }) => ({
+      id: `stud.${wall}.${id}`,
+      wall,
+      kind: 'stud',
+      about: factId('walls', wall, 'studs', id),
+      along: survey.along(wall, centre),
+    }))
+}

@@ -1,0 +1,58 @@
+import { type Figure, hasValue, unknown } from '../figure'
+import type { Kitchen } from '../kitchen/schema'
+import type { LiftPlan } from '../plan/types'
+import type { LiftingFilter } from '../region/region'
+import type { Zones } from './hand-zone'
+import { covers, type Team, teamsFor } from './team'
+
+/** One lift: what is lifted, where the hands are, and what the rules ask of it. */
+export interface LiftToJudge {
+  /** The mass that is lifted: all of a unit, or one end of a tall one. */
+  readonly mass: Figure
+  readonly zones: Zones
+  /** Never fewer than this, whatever the filter says. */
+  readonly leastPeople: 1 | 2
+  /** A rated lifter may take it: wall units only. */
+  readonly mayUseLifter: boolean
+  /** It can be carried in parts and put together where it stands. */
+  readonly comesApart: boolean
+}
+
+export type Aided = Pick<LiftPlan, 'people' | 'filter' | 'aid'>
+
+/**
+ * The least team of this crew that the filter allows a lift to, and if there is none, what helps: a lifter rated for
+ * it, a batten or prop that keeps the hands out of the worst zone, carrying it in parts, or else nothing: stop.
+ *
+ * No tall unit alone; no wall unit alone unless a rated lifter carries all of it (common practice).
+ */
+export function judgeLift(lift: LiftToJudge, crew: Kitchen['crew'], filter: LiftingFilter): Aided {
+  const teams = teamsFor(crew.people, lift.zones.worst, filter)
+  const strongest = teams[teams.length - 1]?.capability ?? unknown('kg', ['crew.people'])
+  if (!hasValue(lift.mass) || teams.length === 0) return { people: null, filter: strongest, aid: 'none' }
+  const team = leastTeam(teams, lift)
+  if (team !== undefined) return { people: team.people, filter: team.capability, aid: 'none' }
+  const best = strongestOf(teams)
+  if (lift.mayUseLifter && crew.lifter !== null && covers(crew.lifter.rated, lift.mass)) {
+    return { people: 1, filter: best, aid: 'lifter' }
+  }
+  if (isCoveredWhenPropped(lift, crew, filter)) return { people: null, filter: best, aid: 'batten-or-prop' }
+  return { people: null, filter: best, aid: lift.comesApart ? 'lighten-it' : 'stop' }
+}
+
+function leastTeam(teams: readonly Team[], { mass, leastPeople }: LiftToJudge): Team | undefined {
+  return teams.find((team) => team.people >= leastPeople && covers(team.capability, mass))
+}
+
+/** A team of three is not always stronger than the best two of it. */
+function strongestOf(teams: readonly Team[]): Figure {
+  const value = (t: Team) => (hasValue(t.capability) ? t.capability.value : 0)
+  const sorted = [...teams].sort((a, b) => value(b) - value(a) || a.people - b.people)
+  return (sorted[0] as Team).capability
+}
+
+function isCoveredWhenPropped(lift: LiftToJudge, crew: Kitchen['crew'], filter: LiftingFilter): boolean {
+  const { propped } = lift.zones
+  if (propped === null) return false
+  return leastTeam(teamsFor(crew.people, propped, filter), { ...lift, leastPeople: 2 }) !== undefined
+}

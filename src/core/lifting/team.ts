@@ -1,0 +1,72 @@
+import { assumed, derive, type Figure, hasValue, known, restingOn } from '../figure'
+import { factId } from '../kitchen/fact-id'
+import type { Kitchen } from '../kitchen/schema'
+import type { HandZone, LiftingFilter } from '../region/region'
+
+type Person = Kitchen['crew']['people'][number]
+
+/** More than three do not share a unit of a kitchen: there is no room for their hands. */
+const LARGEST_TEAM = 3
+
+/**
+ * What one person's figure is in a zone: their column of the filter, or less where they have said so. A lower figure of
+ * their own is for close to the body at elbow height, and the other zones go down with it. Whose column is not known is
+ * read off the lower one.
+ */
+export function capabilityOf(person: Person, zone: HandZone, filter: LiftingFilter): Figure {
+  const facts = [factId('crew', 'people', person.id, 'filter')]
+  const column = person.filter === 'man' ? filter.man : filter.woman
+  const published =
+    person.filter === null
+      ? assumed(column[zone], 0, 'kg', facts, {
+          kind: 'common-practice',
+          why: 'the lower column of the filter is read for somebody whose column is not known',
+        })
+      : known(column[zone], 0, 'kg', facts, filter.basis)
+  if (!hasValue(person.own)) return restingOn(published, person.own.from)
+  return derive('kg', { kind: 'wish' }, [published, person.own], (whole = 0, own = 0) =>
+    Math.min(whole, (whole * own) / column['elbow-knuckle']),
+  )
+}
+
+/**
+ * What so many people lift together: one, all of their own; two, two thirds of the sum; three, half of it.
+ * Source: HSE L23; team shares as railway and trainers' guidance print them (20 kg each: 26.6 kg for two).
+ */
+export function teamCapability(each: readonly Figure[], filter: LiftingFilter): Figure {
+  const share = each.length === 1 ? 1 : each.length === 2 ? filter.team.two : filter.team.three
+  return derive('kg', filter.basis, each, (...all) => share * all.reduce((sum, one) => sum + one, 0))
+}
+
+export interface Team {
+  readonly people: number
+  readonly capability: Figure
+}
+
+/**
+ * The strongest team of each size this crew has for a zone, one to three people, smallest first. How strong it is rests
+ * on the whole crew, since others might have been in it.
+ */
+export function teamsFor(people: readonly Person[], zone: HandZone, filter: LiftingFilter): readonly Team[] {
+  const all = people
+    .map((person) => ({ person, figure: capabilityOf(person, zone, filter) }))
+    .sort((a, b) => strength(b.figure) - strength(a.figure) || (a.person.id < b.person.id ? -1 : 1))
+  const facts = all.flatMap(({ figure }) => figure.from)
+  return all.slice(0, LARGEST_TEAM).map((_, i) => ({
+    people: i + 1,
+    capability: restingOn(
+      teamCapability(
+        all.slice(0, i + 1).map(({ figure }) => figure),
+        filter,
+      ),
+      facts,
+    ),
+  }))
+}
+
+const strength = (figure: Figure): number => (hasValue(figure) ? figure.value : 0)
+
+/** Does a team's figure reach a mass, with the mass's own precision against it? */
+export function covers(capability: Figure, mass: Figure): boolean {
+  return hasValue(capability) && hasValue(mass) && mass.value + mass.pm <= capability.value
+}

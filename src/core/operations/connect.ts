@@ -1,0 +1,70 @@
+import type { Appliance } from '../kitchen/schema'
+import type { Operation } from '../plan/types'
+import type { Job } from './job'
+import { caution, check, operation, shown, told, when } from './make'
+import { minutesFor, WORK } from './minutes'
+import { bayOf } from './prove'
+
+type Kind = Appliance['kind']
+/** Wired to its own circuit, as a rule, and not to a plug. */
+const WIRED: readonly Kind[] = ['hob', 'oven', 'boiler', 'hood']
+const PLUMBED: readonly Kind[] = ['dishwasher', 'washing-machine', 'sink']
+const COLD: readonly Kind[] = ['fridge', 'freezer', 'fridge-freezer']
+
+/** Who connects it. Gas first: a gas appliance with a plug is still the gas engineer's. */
+export function tradeFor(appliance: Pick<Appliance, 'kind' | 'fuel'>): Operation['trade'] {
+  if (appliance.fuel === 'gas' || appliance.fuel === 'both') return 'gas-engineer'
+  if (PLUMBED.includes(appliance.kind)) return 'plumber'
+  return WIRED.includes(appliance.kind) && appliance.fuel !== 'none' ? 'electrician' : null
+}
+
+function connect(job: Job, appliance: Appliance): Operation {
+  const trade = tradeFor(appliance)
+  const name = appliance.name ?? appliance.kind
+  const bay = bayOf(job.kitchen, appliance)
+  const unsaid = appliance.fuel === null && WIRED.includes(appliance.kind)
+  return operation(job, {
+    kind: 'connect',
+    on: [appliance.id],
+    stage: 'connect-and-test',
+    title: told('connect', 'title', { appliance: name }),
+    does: [
+      bay === undefined
+        ? told('connect', 'set', { appliance: name })
+        : told('connect', 'into', { appliance: name, bay: job.name(bay.id) }),
+      ...when(unsaid, told('connect', 'fuel-not-said', { appliance: name })),
+      told('connect', `by.${trade ?? 'anyone'}`, { appliance: name }),
+      ...when(COLD.includes(appliance.kind), told('connect', 'vents')),
+      told('connect', appliance.kind === 'sink' ? 'test-water' : 'test'),
+    ],
+    figures: [
+      ...(appliance.mass.state === 'unknown' ? [] : [shown('mass', appliance.mass, 'appliance-mass')]),
+      ...(bay === undefined ? [] : [shown('bay', bay.width, 'bay-width', { bay: job.name(bay.id) })]),
+    ],
+    checks: [
+      check(`connect.${appliance.id}`, appliance.kind === 'sink' ? 'no-leak' : 'works', { appliance: name }),
+      ...when(trade === 'gas-engineer', check(`connect.${appliance.id}.gas`, 'gas-certificate')),
+    ],
+    cautions: [
+      ...when(trade === 'gas-engineer', caution('P010', 'gas-fittings'), caution('P003', 'smell-of-gas')),
+      ...when(trade === 'electrician', caution('W012', 'circuit-by-electrician')),
+      ...when(trade === 'plumber', caution('W011', 'wet-floor')),
+      ...when(trade === null, caution('M002', 'appliance-sheet')),
+    ],
+    tools: trade === 'electrician' ? ['proving-unit'] : ['screwdriver', 'level'],
+    trade,
+    minutes: minutesFor(appliance.kind === 'sink' ? WORK.sink : WORK.appliance),
+    wall: bay?.kind === 'island' ? null : (bay?.wall ?? null),
+    facts: [
+      `appliances.${appliance.id}`,
+      `appliances.${appliance.id}.kind`,
+      `appliances.${appliance.id}.fuel`,
+      ...when(bay !== undefined, `units.${bay?.id ?? ''}`),
+    ],
+  })
+}
+
+/** Every appliance set in and connected by whoever may. */
+export function connectAppliances(job: Job): readonly Operation[] {
+  return job.kitchen.appliances.map((appliance) => connect(job, appliance))
+}

@@ -1,0 +1,135 @@
+import { type Figure, hasValue } from '../figure'
+import type { FinishingPart } from '../kitchen/schema'
+import type { Operation } from '../plan/types'
+import { type Job, listed } from './job'
+import { caution, check, operation, shown, told, toldFigure, when } from './make'
+import { minutesFor, WORK } from './minutes'
+import { TOLERANCE, usual } from './tolerances'
+
+const MM_PER_METRE = 1000
+
+type Kind = FinishingPart['kind']
+const PANELS: readonly Kind[] = ['end-panel', 'filler', 'scribe']
+const ON_WORKTOP: readonly Kind[] = ['upstand', 'splashback']
+
+/** Which operation fits a finishing part. */
+export function operationKindFor(part: Pick<FinishingPart, 'kind'>): 'panel' | 'plinth' | 'finish' {
+  if (PANELS.includes(part.kind)) return 'panel'
+  return part.kind === 'plinth' ? 'plinth' : 'finish'
+}
+
+/** Whether it sits on the worktop, and so comes after it. */
+export function sitsOnWorktop(part: Pick<FinishingPart, 'kind'>): boolean {
+  return ON_WORKTOP.includes(part.kind)
+}
+
+const partFacts = (part: FinishingPart) => [
+  `finishing.${part.id}`,
+  `finishing.${part.id}.kind`,
+  `finishing.${part.id}.of`,
+]
+
+const unitNames = (job: Job, part: FinishingPart) => listed(part.of.map((id) => job.name(id)))
+
+const partName = (part: FinishingPart) => part.name ?? part.id
+
+/** The metres of a part: its own length, else the widths it runs along; one where neither is known. */
+function metresOf(job: Job, part: FinishingPart): number {
+  if (hasValue(part.length)) return part.length.value / MM_PER_METRE
+  const widths = part.of.flatMap((id) => {
+    const width: Figure | undefined = job.unit(id)?.plan.width
+    return width !== undefined && hasValue(width) ? [width.value] : []
+  })
+  const sum = widths.reduce((all, w) => all + w, 0)
+  return sum > 0 ? sum / MM_PER_METRE : 1
+}
+
+function fitPanel(job: Job, part: FinishingPart): Operation {
+  const place = job.context.parts.find((p) => p.part.id === part.id)
+  const wall = part.wall
+  return operation(job, {
+    kind: 'panel',
+    on: [part.id],
+    stage: 'end-panels',
+    title: told('panel', `title.${part.kind}`, { part: partName(part) }),
+    does: [
+      ...when(part.of.length > 0, told('panel', 'at', { units: unitNames(job, part) })),
+      toldFigure('panel', 'width', { width: part.width }),
+      told('panel', 'scribe'),
+      told('panel', 'fix'),
+    ],
+    figures: [
+      shown('width', part.width, 'part-width', { part: partName(part) }),
+      ...(place === undefined || wall === null
+        ? []
+        : [shown('left', place.left, 'left-side', { unit: partName(part), wall: job.wallName(wall) })]),
+    ],
+    checks: [
+      check(`panel.${part.id}`, 'scribe-gap', { part: partName(part) }, usual(0), TOLERANCE.scribeGap),
+    ],
+    cautions: [caution('W022', 'blades'), caution('M016', 'dust'), caution('M004', 'eyes')],
+    tools: ['scribe-block', 'saw', 'plane', 'clamps', 'drill-driver'],
+    minutes: minutesFor(WORK.panel),
+    wall,
+    facts: partFacts(part),
+  })
+}
+
+function fitPlinth(job: Job, part: FinishingPart): Operation {
+  return operation(job, {
+    kind: 'plinth',
+    on: [part.id],
+    stage: 'fronts-and-plinths',
+    title: told('plinth', 'title', { part: partName(part) }),
+    does: [
+      ...when(part.of.length > 0, told('plinth', 'under', { units: unitNames(job, part) })),
+      toldFigure('plinth', 'height', { height: part.height }),
+      told('plinth', 'rip'),
+      told('plinth', 'clip'),
+    ],
+    figures: [
+      shown('height', part.height, 'plinth-height', { part: partName(part) }),
+      shown('set-back', part.setBack, 'plinth-set-back', { part: partName(part) }),
+    ],
+    checks: [
+      check(`plinth.${part.id}`, 'plinth-gap', { part: partName(part) }, usual(0), TOLERANCE.plinthGap),
+    ],
+    cautions: [caution('W022', 'blades'), caution('M016', 'dust')],
+    tools: ['saw', 'scribe-block', 'tape'],
+    minutes: minutesFor(WORK.plinth, metresOf(job, part)),
+    wall: part.wall,
+    facts: partFacts(part),
+  })
+}
+
+function finishPart(job: Job, part: FinishingPart): Operation {
+  const onWorktop = sitsOnWorktop(part)
+  return operation(job, {
+    kind: 'finish',
+    on: [part.id],
+    stage: onWorktop ? 'worktops' : 'fronts-and-plinths',
+    title: told('finish', `title.${part.kind}`, { part: partName(part) }),
+    does: [
+      ...when(part.of.length > 0, told('finish', 'at', { units: unitNames(job, part) })),
+      told('finish', part.kind),
+      told('finish', onWorktop ? 'seal' : 'mitre'),
+    ],
+    figures: [shown('height', part.height, 'part-height', { part: partName(part) })],
+    checks: [
+      check(`finish.${part.id}`, onWorktop ? 'sits-tight' : 'lines-through', { part: partName(part) }),
+    ],
+    cautions: onWorktop
+      ? [caution('M004', 'eyes')]
+      : [caution('W008', 'stepladder'), caution('W022', 'blades'), caution('M004', 'eyes')],
+    tools: onWorktop ? ['saw', 'sealant-gun'] : ['mitre-saw', 'stepladder', 'drill-driver'],
+    minutes: minutesFor(onWorktop ? WORK.upstand : WORK.cornice, metresOf(job, part)),
+    wall: part.wall,
+    facts: partFacts(part),
+  })
+}
+
+/** Panels, fillers, plinths, cornices, pelmets, upstands: each by its own operation. */
+export function fitFinishing(job: Job): readonly Operation[] {
+  const make = { panel: fitPanel, plinth: fitPlinth, finish: finishPart }
+  return job.kitchen.finishing.map((part) => make[operationKindFor(part)](job, part))
+}

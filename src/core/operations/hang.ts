@@ -1,0 +1,195 @@
+import type { Message } from '../message'
+import type { Hole, Operation, StandingState } from '../plan/types'
+import { drillFor, drillingCautions, overheadCautions, stepsCautions } from './cautions'
+import type { FittedUnit, Job } from './job'
+import { liftTools, liftWords, peopleFor, peopleHolding } from './lift'
+import { check, operation, shown, told, toldFigure, when } from './make'
+import { minutesFor, WORK } from './minutes'
+import { pathIndex } from './path-of'
+import { holeFigures, holeSentences } from './say-holes'
+import { TOLERANCE, usual } from './tolerances'
+
+/** How the time for hanging one unit divides. */
+const SHARE = { hang: 0.5, level: 0.35, lock: 0.15 }
+
+/** The last fixing of a hung unit: what it is called, and its holes. Null: the lock is the last. */
+export function lastFixing(job: Job, unit: FittedUnit): { kind: string; holes: readonly Hole[] } | null {
+  const holes = job.holesFor(unit.id, 'second-fixing', 'back-rail')
+  if (unit.wantsSecondFixing) return { kind: 'second-fix', holes }
+  return holes.length > 0 ? { kind: 'screw-back', holes } : null
+}
+
+/** Whether hooks carry it while it is levelled. A unit screwed through its back rail is held until the screws are in. */
+const hooks = (unit: FittedUnit) => unit.hangs !== 'back-rail-screws'
+
+function hookOnWords(unit: FittedUnit): readonly Message[] {
+  const { hookOn } = unit.plan
+  if (hookOn === null) return []
+  const { needed, there, fits } = hookOn
+  return fits === 'no'
+    ? [told('hang', 'no-room', { needed, there })]
+    : [toldFigure('hang', 'room', { needed, there })]
+}
+
+function hang(job: Job, unit: FittedUnit): Operation {
+  const { plan, name } = unit
+  return operation(job, {
+    kind: 'hang',
+    on: [unit.id],
+    stage: 'wall-units',
+    title: told('hang', 'title', { unit: name }),
+    does: [
+      toldFigure('hang', `lift.${liftWords(unit)}`, { unit: name, mass: plan.lift.massStripped }),
+      hooks(unit)
+        ? toldFigure('hang', 'hook', { lift: unit.unit.hanging.hookLift })
+        : toldFigure('hang', 'offer', { underside: plan.underside }),
+      ...hookOnWords(unit),
+      told('hang', hooks(unit) ? 'hooked-is-not-secured' : 'held-until-screwed'),
+    ],
+    figures: [
+      shown('mass', plan.lift.massStripped, 'mass-stripped', { unit: name }),
+      shown('underside', plan.underside, 'underside', { unit: name }),
+      ...(plan.hookOn === null ? [] : [shown('hook-on-room', plan.hookOn.there, 'hook-on-room')]),
+    ],
+    checks: when(hooks(unit), check(`hang.${unit.id}`, 'both-hooks-in', { unit: name })),
+    cautions: [...overheadCautions(), ...stepsCautions()],
+    tools: ['stepladder', ...liftTools(unit)],
+    people: peopleFor(job, unit, 1),
+    minutes: minutesFor(WORK.hang, SHARE.hang),
+    holdPoint: plan.hookOn?.fits === 'no' || liftWords(unit) === 'too-heavy',
+    changes: [{ unit: unit.id, from: 'carried', to: hooks(unit) ? 'hooked' : 'held' }],
+    path: pathIndex(job, unit.id),
+    holding: [unit.id],
+    wall: unit.wall,
+    facts: [`units.${unit.id}`, `units.${unit.id}.stands`],
+  })
+}
+
+function level(job: Job, unit: FittedUnit): Operation {
+  const { plan, name } = unit
+  const screw = unit.unit.hanging.heightScrew
+  return operation(job, {
+    kind: 'level',
+    on: [unit.id],
+    stage: 'wall-units',
+    title: told('level-hung', 'title', { unit: name }),
+    does: [
+      toldFigure('level-hung', 'underside', { underside: plan.underside }),
+      hooks(unit)
+        ? toldFigure('level-hung', `height-screw.${screw.place ?? 'not-said'}`, { perTurn: screw.perTurn })
+        : told('level-hung', 'shim'),
+      told('level-hung', 'where-the-level-lies'),
+      told('level-hung', 'bear'),
+      told('level-hung', 'hold'),
+    ],
+    figures: [
+      shown('underside', plan.underside, 'underside', { unit: name }),
+      shown('left', plan.left, 'left-side', { unit: name, wall: job.wallName(unit.wall) }),
+    ],
+    checks: [
+      check(
+        `level.${unit.id}.underside`,
+        'underside-to-line',
+        { unit: name },
+        plan.underside,
+        TOLERANCE.undersideLine,
+      ),
+      check(`level.${unit.id}.plumb`, 'wall-unit-plumb', { unit: name }, usual(0), TOLERANCE.wallUnitPlumb),
+      check(`level.${unit.id}.side`, 'side-on-mark', { unit: name }, plan.left, TOLERANCE.mark),
+    ],
+    cautions: overheadCautions(),
+    tools: ['screwdriver', 'level', 'packers', 'stepladder'],
+    people: peopleHolding(unit),
+    minutes: minutesFor(WORK.hang, SHARE.level),
+    changes: [{ unit: unit.id, from: hooks(unit) ? 'hooked' : 'held', to: 'levelled' }],
+    holding: [unit.id],
+    wall: unit.wall,
+    facts: [`units.${unit.id}`, `units.${unit.id}.stands`, `units.${unit.id}.hanging.heightScrew.place`],
+  })
+}
+
+function lock(job: Job, unit: FittedUnit): Operation {
+  const last = lastFixing(job, unit) === null
+  const { antiLift, ratedPerHanger } = unit.unit.hanging
+  return operation(job, {
+    kind: 'lock',
+    on: [unit.id],
+    stage: 'wall-units',
+    title: told('lock', 'title', { unit: unit.name }),
+    does: [
+      told('lock', 'draw-in'),
+      told(
+        'lock',
+        antiLift === true ? 'anti-lift' : antiLift === false ? 'no-anti-lift' : 'anti-lift-not-said',
+      ),
+      told('lock', last ? 'let-go' : 'hold', { unit: unit.name }),
+    ],
+    figures: ratedPerHanger.state === 'unknown' ? [] : [shown('rated', ratedPerHanger, 'rated-per-hanger')],
+    checks: [check(`lock.${unit.id}`, 'does-not-lift-off', { unit: unit.name })],
+    cautions: overheadCautions(),
+    tools: ['screwdriver', 'level', 'stepladder'],
+    people: peopleHolding(unit),
+    minutes: minutesFor(WORK.hang, SHARE.lock),
+    changes: [{ unit: unit.id, from: 'levelled', to: last ? 'secured' : 'locked' }],
+    holding: [unit.id],
+    wall: unit.wall,
+    facts: [`units.${unit.id}`, `units.${unit.id}.stands`, `units.${unit.id}.hanging.antiLift`],
+  })
+}
+
+function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
+  const last = lastFixing(job, unit)
+  if (last === null) return []
+  const { kind, holes } = last
+  const wall = job.wall(unit.wall)
+  const from: StandingState = hooks(unit) ? 'locked' : 'levelled'
+  const packing = unit.unit.void
+  return [
+    operation(job, {
+      kind,
+      on: [unit.id],
+      stage: 'wall-units',
+      title: told(kind, 'title', { unit: unit.name }),
+      does: [
+        ...when(wall?.construction === null, told('second-fix', 'wall-not-known')),
+        ...holeSentences('second-fix', holes),
+        toldFigure('second-fix', 'packing', { packing }),
+        told('second-fix', kind === 'second-fix' ? 'two-at-least' : 'into-wall'),
+        told('second-fix', 'let-go', { unit: unit.name }),
+      ],
+      figures: [...holeFigures(job, holes), shown('packing', packing, 'packing')],
+      checks: [
+        check(`${kind}.${unit.id}.firm`, 'pull-by-hand', { unit: unit.name }),
+        check(
+          `${kind}.${unit.id}.level`,
+          'still-level',
+          { unit: unit.name },
+          usual(0),
+          TOLERANCE.undersideLine,
+        ),
+      ],
+      cautions: [...drillingCautions(wall), ...overheadCautions()],
+      tools: [...drillFor(wall), 'packers', 'stepladder'],
+      people: peopleHolding(unit),
+      minutes: minutesFor(WORK.fixToWall),
+      holdPoint: holes.length === 0 || holes.some((h) => h.verdict === 'ask'),
+      changes: [{ unit: unit.id, from, to: 'secured' }],
+      holding: [unit.id],
+      holes: holes.map((hole) => hole.id),
+      wall: unit.wall,
+      facts: [`units.${unit.id}`, `walls.${unit.wall}.construction`, `units.${unit.id}.stands`],
+    }),
+  ]
+}
+
+/** A hung unit is hooked on, levelled, locked and screwed home in one go: hooked is not secured. */
+export function hangUnits(job: Job): readonly Operation[] {
+  return job.units
+    .filter((unit) => unit.way === 'hung')
+    .flatMap((unit) => [
+      hang(job, unit),
+      level(job, unit),
+      ...when(hooks(unit), lock(job, unit)),
+      ...screwHome(job, unit),
+    ])
+}

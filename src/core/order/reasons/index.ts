@@ -1,0 +1,83 @@
+import { assembledBeforePlaced } from './assembled-before-placed'
+import { cornerBeforeNeighbours } from './corner-before-neighbours'
+import { deliveryBeforeAssembly } from './delivery-before-assembly'
+import { drillBeforeFix } from './drill-before-fix'
+import { fixedBeforePanel } from './fixed-before-panel'
+import { floorBeforeHeights } from './floor-before-heights'
+import { frontsBeforeCornice } from './fronts-before-cornice'
+import { frontsLast } from './fronts-last'
+import { hangersBeforeHung } from './hangers-before-hung'
+import { heavyBeforeFronts } from './heavy-before-fronts'
+import { heightsBeforeHoles } from './heights-before-holes'
+import { heldUntilSecured } from './held-until-secured'
+import { holdPointBeforeWorktop } from './hold-point-before-worktop'
+import { isolateBeforeHole } from './isolate-before-hole'
+import { joinBeforeFix } from './join-before-fix'
+import { legsBeforePlaced } from './legs-before-placed'
+import { levelledBeforeJoined } from './levelled-before-joined'
+import { lineBeforeMarks } from './line-before-marks'
+import { linesBeforePlacing } from './lines-before-placing'
+import { outwardAlongRun } from './outward-along-run'
+import { ownSteps } from './own-steps'
+import { panelsAfterRun } from './panels-after-run'
+import { pathBlocked } from './path-blocked'
+import { platesBeforeHung } from './plates-before-hung'
+import { plinthAfterConnect } from './plinth-after-connect'
+import type { OrderRule } from './rule'
+import { securedBeforeFronts } from './secured-before-fronts'
+import { securedBeforeHoldPoint } from './secured-before-hold-point'
+import { securedBeforeLoaded } from './secured-before-loaded'
+import { snagLast } from './snag-last'
+import { studsBeforeHoles } from './studs-before-holes'
+import { tallBeforeWall } from './tall-before-wall'
+import { tiltFloor } from './tilt-floor'
+import { timberBeforeHole } from './timber-before-hole'
+import { traceBeforeHole } from './trace-before-hole'
+import { tradeBeforeConnect } from './trade-before-connect'
+import { wallBeforeBase } from './wall-before-base'
+import { worktopBeforeAppliance } from './worktop-before-appliance'
+import { worktopBeforePlinth } from './worktop-before-plinth'
+import { worktopBeforeUpstand } from './worktop-before-upstand'
+
+/** Every rule of order there is. */
+export const ORDER_RULES: readonly OrderRule[] = [
+  deliveryBeforeAssembly,
+  isolateBeforeHole,
+  traceBeforeHole,
+  lineBeforeMarks,
+  floorBeforeHeights,
+  heightsBeforeHoles,
+  linesBeforePlacing,
+  studsBeforeHoles,
+  timberBeforeHole,
+  assembledBeforePlaced,
+  legsBeforePlaced,
+  hangersBeforeHung,
+  platesBeforeHung,
+  drillBeforeFix,
+  ownSteps,
+  levelledBeforeJoined,
+  heldUntilSecured,
+  securedBeforeFronts,
+  securedBeforeLoaded,
+  pathBlocked,
+  tiltFloor,
+  securedBeforeHoldPoint,
+  holdPointBeforeWorktop,
+  worktopBeforeAppliance,
+  worktopBeforeUpstand,
+  fixedBeforePanel,
+  worktopBeforePlinth,
+  frontsLast,
+  plinthAfterConnect,
+  tradeBeforeConnect,
+  snagLast,
+  tallBeforeWall,
+  wallBeforeBase,
+  cornerBeforeNeighbours,
+  outwardAlongRun,
+  joinBeforeFix,
+  panelsAfterRun,
+  heavyBeforeFronts,
+  frontsBeforeCornice,
+]

@@ -1,0 +1,59 @@
+import { hasValue } from '../../figure'
+import type { Job } from '../../operations/job'
+import { timbers } from '../../operations/noggings'
+import type { Hole, Operation } from '../../plan/types'
+import { because, practice, reason } from '../reason'
+import { holesOf } from '../work'
+import type { OrderRule } from './rule'
+
+type Timber = ReturnType<typeof timbers>[number]
+
+/** Timber is in the wall before anything is screwed to it. */
+export const timberBeforeHole: OrderRule = (job, work) =>
+  timbers(job).flatMap((timber) =>
+    work.drilling
+      .filter((operation) => operation.kind !== 'fit-nogging' && operation.wall === timber.wall)
+      .filter((operation) => uses(job, timber, operation, holesOf(work, operation)))
+      .flatMap((operation) =>
+        reason({
+          before: work.get(`fit-nogging:${timber.wall}.${timber.id}`),
+          after: operation,
+          kind: 'support',
+          rule: 'timber-before-hole',
+          basis: practice('plasterboard alone never carries a unit'),
+          because: because('timber-before-hole', {
+            unit: operation.on.map((id) => job.name(id)).join(', '),
+            height: timber.height,
+            from: timber.from,
+            to: timber.to,
+          }),
+          facts: [...timber.facts, ...operation.on.filter((id) => job.unit(id)).map((id) => `units.${id}`)],
+          figures: holesOf(work, operation)
+            .filter((hole) => inTimber(job, timber, hole))
+            .flatMap((hole) => [hole.along, hole.height]),
+        }),
+      ),
+  )
+
+/** Whether an operation screws into this timber: it was asked for it, or one of its holes lies in it. */
+function uses(job: Job, timber: Timber, operation: Operation, holes: readonly Hole[]): boolean {
+  if (timber.neededFor !== null) {
+    return operation.on.includes(timber.neededFor) && operation.kind === 'second-fix'
+  }
+  return holes.some((hole) => inTimber(job, timber, hole))
+}
+
+function inTimber(job: Job, timber: Timber, hole: Hole): boolean {
+  if (hole.stud !== null || hole.wall !== timber.wall) return false
+  const depth = job.wall(timber.wall)?.noggings.find((n) => n.id === timber.id)?.depth
+  const { along, height } = hole
+  if (depth === undefined || ![depth, along, height, timber.from, timber.to, timber.height].every(hasValue)) {
+    return false
+  }
+  const value = (figure: typeof along) => (hasValue(figure) ? figure.value : 0)
+  return (
+    value(along) >= value(timber.from) &&
+    value(along) <= value(timber.to) &&
+    Math.abs(value(height) - value(timber.height)) <= value(depth) / 2
+  )
+}

@@ -1,0 +1,75 @@
+import { valueOf } from '../figure'
+import { isHung } from '../fixings/hung'
+import type { Kitchen } from '../kitchen/schema'
+import { message } from '../message'
+import { choosePaths } from '../placing/eliminate'
+import { candidatePaths, type PlacedUnit } from '../placing/paths'
+import type { StandUpChoice } from '../placing/stand-up'
+import type { Survey } from '../survey/survey'
+import type { UnitPosition } from '../units/positions'
+import { placingFindings } from './placing-findings'
+import { roomFor } from './room'
+import type { Finding, NoPlan, Obstacle, PlacingPath, UnitPlan } from './types'
+
+/**
+ * How deep a unit may cut into a wall where it ends up and still be brought there: corners measured a little out of
+ * square cut that much off. It is said as a finding of its own.
+ */
+const MISFIT = 15
+
+export interface BroughtIn {
+  /** The chosen path of each unit that has one, in order of their ids. */
+  readonly paths: readonly PlacingPath[]
+  readonly trapped: NoPlan['trapped']
+  readonly findings: readonly Finding[]
+}
+
+/** Brings every unit whose place is known into the room: its ways in, the one chosen, and what stands against it. */
+export function bringIn(
+  kitchen: Kitchen,
+  survey: Survey,
+  positions: readonly UnitPosition[],
+  units: readonly UnitPlan[],
+  fixed: readonly Obstacle[],
+  tilts: ReadonlyMap<string, StandUpChoice>,
+): BroughtIn {
+  const placed = units.flatMap((u, i) => placedUnit(u, positions[i] as UnitPosition, tilts))
+  const room = roomFor(survey, fixed, kitchen.closed === true)
+  const hint = kitchen.staging === null ? null : stagingPoint(kitchen.staging, survey)
+  const ways = candidatePaths(placed, room, { stagingHint: hint, misfit: MISFIT })
+  const findings = placingFindings(ways, tilts, positions)
+  const trapped = ways.trapped.map(({ unit, say }) => ({ unit, say }))
+  const free = placed.map((p) => p.unit).filter((id) => !trapped.some((t) => t.unit === id))
+  const chosen = choosePaths(free, ways.candidates, [])
+  if (!chosen.ok) {
+    const stuck = chosen.stuck.map((s) => ({
+      unit: s.unit,
+      say: message('no-way-in-between', { unit: s.unit, others: chosen.components.flat().join(', ') }),
+    }))
+    return { paths: [], trapped: [...trapped, ...stuck], findings }
+  }
+  const paths = free.flatMap((id) => chosen.chosen.get(id) ?? [])
+  return { paths, trapped, findings }
+}
+
+function placedUnit(unit: UnitPlan, { unit: asked }: UnitPosition, tilts: ReadonlyMap<string, StandUpChoice>): readonly PlacedUnit[] {
+  if (unit.pose === null || unit.kind === 'appliance-space') return []
+  const tilt = tilts.get(unit.unit)
+  const base: PlacedUnit = {
+    unit: unit.unit,
+    kind: unit.kind,
+    wall: unit.wall,
+    pose: unit.pose,
+    solid: unit.solid,
+    hung: isHung(asked),
+    hookLift: valueOf(asked.hanging.hookLift) ?? 0,
+  }
+  if (tilt === undefined || tilt.sides.length === 0) return [base]
+  const blocks = valueOf(tilt.plan.blocks) ?? 20
+  return [{ ...base, standUp: { sides: tilt.sides, blocks, reach: 0 } }]
+}
+
+function stagingPoint(place: NonNullable<Kitchen['staging']>, survey: Survey) {
+  const [along, out] = [valueOf(survey.along(place.wall, place.along)), valueOf(place.out)]
+  return along === undefined || out === undefined ? null : survey.toRoom(place.wall, along, out)
+}

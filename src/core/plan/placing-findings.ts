@@ -1,0 +1,62 @@
+import type { Basis } from '../figure'
+import { message } from '../message'
+import type { CandidatePaths, Overlap } from '../placing/paths'
+import type { StandUpChoice } from '../placing/stand-up'
+import { finding } from './finding'
+import type { UnitPosition } from '../units/positions'
+import type { Finding } from './types'
+
+const geometry: Basis = { kind: 'geometry', why: 'solids as measured, moved along the way in' }
+
+/** What bringing the units in has shown: what cannot be stood up, what stands in what, what has no way in. */
+export function placingFindings(
+  paths: CandidatePaths,
+  standUps: ReadonlyMap<string, StandUpChoice>,
+  units: readonly UnitPosition[],
+): readonly Finding[] {
+  const wallOf = new Map(units.map((u) => [u.unit.id, u.unit.wall]))
+  const nameOf = new Map(units.map((u) => [u.unit.id, u.name]))
+  const where = (unit: string) => ({ wall: wallOf.get(unit) ?? '' })
+  return [
+    ...[...standUps].flatMap(([unit, choice]) => standUpFinding(unit, choice, where(unit), nameOf.get(unit) ?? unit)),
+    ...paths.notStoodUp.map((t) =>
+      finding({
+        rule: 'no-floor-to-stand-up',
+        subjects: [t.unit],
+        weight: 'stop',
+        dangerous: true,
+        where: where(t.unit),
+        say: t.say,
+        basis: geometry,
+      }),
+    ),
+    ...paths.overlaps.map((o) => overlapFinding(o, nameOf)),
+  ]
+}
+
+function standUpFinding(unit: string, choice: StandUpChoice, where: { wall: string }, name: string): readonly Finding[] {
+  const { needed, ceiling, fits } = choice.plan
+  if (fits === 'yes') return []
+  const parts = { subjects: [unit], where, figures: [needed, ceiling], basis: geometry, dangerous: true } as const
+  if (fits === 'no') return [finding({ ...parts, rule: 'cannot-stand-up', weight: 'stop', say: choice.say })]
+  return [
+    finding({
+      ...parts,
+      rule: 'stand-up-not-known',
+      weight: 'ask',
+      say: message('stand-up-not-known', { unit: name, needed, ceiling }),
+    }),
+  ]
+}
+
+function overlapFinding(o: Overlap, nameOf: ReadonlyMap<string, string>): Finding {
+  const other = nameOf.get(o.with.id) ?? o.with.id
+  return finding({
+    rule: o.with.kind === 'unit' ? 'units-overlap' : 'unit-in-something-fixed',
+    subjects: [o.unit, o.with.id],
+    weight: 'stop',
+    say: message('in-one-another', { unit: nameOf.get(o.unit) ?? o.unit, other, by: Math.round(o.by * 10) / 10 }),
+    from: [`units.${o.unit}.width`],
+    basis: geometry,
+  })
+}

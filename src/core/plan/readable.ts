@@ -1,0 +1,109 @@
+import { hasValue } from '../figure'
+import { why, whyNotFirst } from '../order/why'
+import { figureText } from '../words/format'
+import { say } from '../words/say'
+import type { Finding, NoPlan, Operation, OrderReason, Plan } from './types'
+
+/** A plan as text a person can read from top to bottom: findings, heights, legs, holes, and the work in order. */
+export function readablePlan(plan: Plan): string {
+  return [
+    `${plan.name}${plan.demo ? ' (invented)' : ''}. Plan ${plan.stamp.hash.slice(0, 12)}, rules ${plan.stamp.rules}, region ${plan.stamp.region ?? 'not chosen'}.`,
+    '',
+    ...section('FOUND', plan.findings.map(findingLine)),
+    ...section('HEIGHTS, from the line', heightLines(plan)),
+    ...section('LEGS, floor to underside', legLines(plan)),
+    ...section('HOLES, along from the left corner, up from the line', holeLines(plan)),
+    ...section('LIFTS', liftLines(plan)),
+    ...section('ORDER OF WORK', operationLines(plan)),
+    ...section('MEASURE NEXT', plan.measureNext.slice(0, 10).map((m) => say(m.say))),
+    ...section('NOT AS FIRST PLANNED', plan.changes.map((c) => say(c.say))),
+  ].join('\n')
+}
+
+function section(title: string, lines: readonly string[]): readonly string[] {
+  return lines.length === 0 ? [] : [title, ...lines.map((l) => `  ${l}`), '']
+}
+
+function findingLine(f: Finding): string {
+  return `${f.weight.toUpperCase()}${f.dangerous ? ' (dangerous)' : ''} ${f.id}\n      ${say(f.say)}${f.ask === null ? '' : ` ${say(f.ask)}`}`
+}
+
+function heightLines(plan: Plan): readonly string[] {
+  return plan.heights.values.map((v) => {
+    const ends = [v.lowest, v.highest].map((end) => (end === null ? 'open' : String(end)))
+    return `${v.of}: ${figureText(v.height, { signed: true })}  (room ${ends.join(' to ')}${v.marginal ? ', marginal: measure again' : ''})`
+  })
+}
+
+function legLines(plan: Plan): readonly string[] {
+  return plan.units.flatMap((u) =>
+    u.legs.map((leg) => `${u.name}, ${leg.foot}: ${figureText(leg.extension, { withPm: true })}${leg.within === 'yes' ? '' : ` (${leg.within})`}`),
+  )
+}
+
+function holeLines(plan: Plan): readonly string[] {
+  return plan.holes.map((h) => {
+    const head = `${h.number === null ? 'no' : h.number} ${h.id}, wall ${h.wall}: ${figureText(h.along)}, ${figureText(h.height, { signed: true })}, depth ${figureText(h.depth, { withPm: true })}`
+    return `${head}. ${h.verdict}${h.against.length === 0 ? '' : `: ${h.against.map((m) => say(m)).join(' ')}`}`
+  })
+}
+
+function liftLines(plan: Plan): readonly string[] {
+  return plan.units
+    .filter((u) => u.kind !== 'appliance-space')
+    .map((u) => `${u.name}: ${figureText(u.lift.massStripped)} stripped, ${u.lift.people === null ? 'over the filter for this crew' : `${u.lift.people} to lift`}${u.lift.aid === 'none' ? '' : `, ${u.lift.aid}`}`)
+}
+
+function operationLines(plan: Plan): readonly string[] {
+  let stage = ''
+  return plan.operations.flatMap((o, i) => {
+    const head = o.stage === stage ? [] : [o.stage.toUpperCase()]
+    stage = o.stage
+    return [...head, operationLine(plan, o, i)]
+  })
+}
+
+function operationLine(plan: Plan, o: Operation, i: number): string {
+  const reason = plan.reasons.find((r) => r.after === o.id && r.hard)
+  const figures = o.figures.map((f) => `${say(f.label)}: ${hasValue(f.figure) ? figureText(f.figure, { signed: f.label.key.endsWith('-from-line') }) : 'not known yet'}`)
+  const lines = [
+    `${String(i + 1).padStart(3)} ${say(o.title)}  [${o.id}]${o.done ? ' done' : ''}${o.holdPoint ? ' HOLD POINT' : ''}`,
+    ...(figures.length === 0 ? [] : [`      ${figures.join('; ')}`]),
+    ...(reason === undefined ? [] : [`      because ${say(reason.because)}`]),
+  ]
+  return lines.join('\n  ')
+}
+
+function reasonLine(r: OrderReason): string {
+  const rests = r.from.length === 0 ? '' : `\n      rests on ${r.from.join(', ')}`
+  return `${r.before} before ${r.after}: ${say(r.because)} (${r.kind}, ${r.hard ? 'must' : `better so, ${r.cost} min`})${rests}`
+}
+
+/** Why an operation stands where it does. */
+export function readableWhy(plan: Plan, id: string): string {
+  const answer = why(plan, id)
+  return `${[`${id}`, ...answer.into.map((r) => `  after ${reasonLine(r)}`), ...answer.out.map((r) => `  then  ${reasonLine(r)}`)].join('\n')}\n`
+}
+
+/** What stands against doing an operation first. */
+export function readableWhyNotFirst(plan: Plan, id: string): string {
+  const answer = whyNotFirst(plan, id)
+  if (answer.mustComeFirst.length === 0) return `Nothing stands against doing ${id} first.\n`
+  return `${[`${id} cannot be first: ${answer.mustComeFirst.length} operations come before it.`, ...answer.because.map((r) => `  ${reasonLine(r)}`)].join('\n')}\n`
+}
+
+/** Why there is no order, and what giving up would make one. */
+export function readableNoPlan(no: NoPlan): string {
+  const lines = ['No order is possible.']
+  for (const c of no.conflicts) {
+    lines.push(`  These cannot all hold: ${c.wishes.join(', ')}`)
+    for (const id of c.reasons) {
+      const reason = no.reasons.find((r) => r.id === id)
+      if (reason !== undefined) lines.push(`      with ${reasonLine(reason)}`)
+    }
+  }
+  for (const r of no.repairs) lines.push(`  A way out: give up ${r.drop.join(' and ')}`)
+  for (const loop of no.loops) lines.push('  A loop that no wish is to blame for:', ...loop.map((r) => `      ${reasonLine(r)}`))
+  for (const t of no.trapped) lines.push(`  ${t.unit}: ${say(t.say)}`)
+  return `${lines.join('\n')}\n`
+}

@@ -1,0 +1,87 @@
+import { valueOf } from '../figure'
+import type { Room } from '../placing/paths'
+import type { Survey } from '../survey/survey'
+import type { FloorSurface, Obstacle, PlanPoint } from './types'
+
+/**
+ * The room as placing sees it: its outline or the walls that have a place, what is fixed in it, the floor and the
+ * ceiling. The ceiling counts as low everywhere as the lowest that was read anywhere over the walls: that can only ask
+ * for more room than there is.
+ */
+export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: boolean): Room {
+  const floor = floorPieces(survey)
+  const placed = survey.frames.filter((f) => f.placed)
+  const ceilings = placed.map((f) => valueOf(f.ceiling)).filter((z) => z !== undefined)
+  const lowest = ceilings.length === 0 ? null : Math.min(...ceilings)
+  const walls = placed.flatMap((f) => {
+    const length = valueOf(f.length)
+    if (length === undefined) return []
+    const to = { x: f.origin.x + f.alongDir.x * length, y: f.origin.y + f.alongDir.y * length }
+    return [{ wall: f.wall, from: f.origin, to }]
+  })
+  return {
+    outline: closed ? survey.outline : null,
+    outlineWalls: placed.map((f) => f.wall),
+    walls,
+    obstacles: fixed,
+    floorHighUnder: (polygon) => highestUnder(floor, polygon),
+    ceilingLowUnder: () => lowest,
+  }
+}
+
+/** The floor as bare numbers, for asking many times. A reading not taken leaves its triangles without a height. */
+interface FloorPieces {
+  readonly points: readonly { readonly at: PlanPoint; readonly z: number }[]
+  readonly triangles: readonly { readonly corners: readonly [PlanPoint, PlanPoint, PlanPoint]; readonly z: readonly (number | undefined)[] }[]
+}
+
+function floorPieces({ points, triangles }: Pick<FloorSurface, 'points' | 'triangles'>): FloorPieces {
+  const byId = new Map(points.map((p) => [p.id, p]))
+  return {
+    points: points.flatMap(({ at, z }) => (z.state === 'unknown' ? [] : [{ at, z: z.value }])),
+    triangles: triangles.flatMap(({ readings }) => {
+      const [a, b, c] = readings.map((id) => byId.get(id))
+      if (a === undefined || b === undefined || c === undefined) return []
+      return [{ corners: [a.at, b.at, c.at] as const, z: [a, b, c].map((p) => valueOf(p.z)) }]
+    }),
+  }
+}
+
+/** Highest floor under a polygon: at its corners and at every reading inside it; null where nothing was read. */
+function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number | null {
+  let highest: number | null = null
+  const meet = (z: number | null) => {
+    if (z !== null && (highest === null || z > highest)) highest = z
+  }
+  for (const corner of polygon) meet(floorAt(floor, corner))
+  for (const { at, z } of floor.points) if (pointIn(polygon, at)) meet(z)
+  return highest
+}
+
+/** The floor at a point, in the triangle it lies in; null outside the readings or where one of them is not known. */
+function floorAt({ triangles }: FloorPieces, at: PlanPoint): number | null {
+  for (const { corners, z } of triangles) {
+    const weights = barycentric(at, ...corners)
+    if (weights === null || weights.some((w) => w < -1e-6)) continue
+    if (z.some((v) => v === undefined)) return null
+    return z.reduce<number>((sum, v, i) => sum + (v as number) * (weights[i] as number), 0)
+  }
+  return null
+}
+
+function barycentric(p: PlanPoint, a: PlanPoint, b: PlanPoint, c: PlanPoint): readonly number[] | null {
+  const area = (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y)
+  if (Math.abs(area) < 1e-9) return null
+  const wb = ((p.x - a.x) * (c.y - a.y) - (c.x - a.x) * (p.y - a.y)) / area
+  const wc = ((b.x - a.x) * (p.y - a.y) - (p.x - a.x) * (b.y - a.y)) / area
+  return [1 - wb - wc, wb, wc]
+}
+
+/** Inside a convex polygon, whichever way round it is listed. */
+function pointIn(polygon: readonly PlanPoint[], p: PlanPoint): boolean {
+  const turns = polygon.map((a, i) => {
+    const b = polygon[(i + 1) % polygon.length] as PlanPoint
+    return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)
+  })
+  return turns.every((t) => t >= 0) || turns.every((t) => t <= 0)
+}

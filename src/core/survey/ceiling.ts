@@ -1,0 +1,107 @@
+import { type Basis, type Figure, type InputId, restingOn, unknown, valueOf } from '../figure'
+import { convexTouch, signedArea } from '../geometry/polygon'
+import { factId } from '../kitchen/fact-id'
+import type { Kitchen, Place, Wall } from '../kitchen/schema'
+import type { PlanPoint } from '../plan/types'
+import { alongFromLeft } from './along'
+import { lowestOf } from './extremes'
+import { heightFromLine } from './height'
+import { mergedIds } from './sum'
+import type { Surface, SurfaceReading } from './surface'
+import { allKnown, type Frame, linksBetween, pointIn, type WallChains } from './wall-chain'
+
+const lowestReading: Basis = { kind: 'geometry', why: 'the lowest of the ceiling readings about this place' }
+
+/** The ceiling readings whose wall is on the list. */
+export function ceilingReadings(
+  kitchen: Kitchen,
+  chains: WallChains,
+  floorAt: (place: Place) => Figure,
+): readonly SurfaceReading[] {
+  return kitchen.ceiling.flatMap((reading): SurfaceReading[] => {
+    const wall = chains.indexOf.get(reading.at.wall)
+    if (wall === undefined) return []
+    const along = restingOn(alongFromLeft(chains.walls[wall] as Wall, reading.at.along), [
+      factId('ceiling', reading.id, 'at', 'wall'),
+    ])
+    const z = heightFromLine(kitchen, reading.height, floorAt(reading.at))
+    return [{ id: reading.id, wall, along, out: reading.at.out, z }]
+  })
+}
+
+/** A stretch of a wall and the room in front of it, out to a depth. */
+interface Area {
+  readonly wall: number
+  readonly from: Figure
+  readonly to: Figure
+  readonly out: Figure
+}
+
+/**
+ * The lowest ceiling over an area in front of a wall: the lowest of the readings round it, which is never above the
+ * ceiling between them. With fewer than three readings, or an area outside them all, the lowest of all readings.
+ */
+export function lowestCeiling(ceiling: Surface, chains: WallChains, area: Area): Figure {
+  const { readings } = ceiling
+  if (readings.length === 0) return unknown('mm', ['ceiling'], ['ceiling'], lowestReading)
+  const all = () =>
+    lowestOf(
+      'mm',
+      lowestReading,
+      readings.map(({ z }) => z),
+    )
+  if (readings.length < 3) return all()
+  const extent = [area.from, area.to, area.out]
+  if (!allKnown(extent)) return unknownExtent(extent)
+  const near = readingsRound(ceiling, chains, area)
+  if (near.length === 0) return restingOn(all(), idsOf(extent))
+  const lowest = lowestOf(
+    'mm',
+    lowestReading,
+    near.map(({ z }) => z),
+  )
+  return restingOn(lowest, placedBy(chains, area, near))
+}
+
+function idsOf(figures: readonly Figure[]): readonly InputId[] {
+  return mergedIds(figures.map((figure) => figure.from))
+}
+
+function unknownExtent(extent: readonly Figure[]): Figure {
+  const missing = extent.flatMap((figure) => (figure.state === 'unknown' ? figure.missing : []))
+  return unknown('mm', missing, idsOf(extent), lowestReading)
+}
+
+/** What says that these readings lie about this area: its extent, their places, and the walls between. */
+function placedBy(chains: WallChains, area: Area, near: readonly SurfaceReading[]): readonly InputId[] {
+  const walls = [area.wall, ...near.map(({ wall }) => wall)]
+  const links = linksBetween(chains, Math.min(...walls), Math.max(...walls))
+  return idsOf([area.from, area.to, area.out, ...near.flatMap(({ along, out }) => [along, out]), ...links])
+}
+
+/** The corners of every triangle that touches the area, in order of their ids. */
+function readingsRound(ceiling: Surface, chains: WallChains, area: Area): readonly SurfaceReading[] {
+  const sheet = ceiling.sheets.find(({ chain }) => chain === chains.chainOf[area.wall])
+  if (sheet === undefined) return []
+  const patch = patchOf(chains.frames[area.wall] as Frame, area)
+  const touching = sheet.triangles.filter((triangle) =>
+    convexTouch(
+      triangle.map((i) => sheet.points[i] as PlanPoint),
+      patch,
+    ),
+  )
+  const corners = [...new Set(touching.flat())].sort((a, b) => a - b)
+  return corners.map((i) => sheet.readings[i] as SurfaceReading)
+}
+
+/** The area on the plan, anticlockwise. */
+function patchOf(frame: Frame, area: Area): readonly PlanPoint[] {
+  const [from = 0, to = 0, out = 0] = [area.from, area.to, area.out].map(valueOf)
+  const corners = [
+    pointIn(frame, from, 0),
+    pointIn(frame, from, out),
+    pointIn(frame, to, out),
+    pointIn(frame, to, 0),
+  ]
+  return signedArea(corners) < 0 ? corners.reverse() : corners
+}

@@ -1,0 +1,65 @@
+/** Words of fixings: rails, plates, second fixings, brackets, screws, and what they are asked to hold. */
+export const fixingsWords = {
+  'fixings.wall-not-known':
+    'Nobody has said what {wall} is made of. Do not drill to find out: trace it first, then look behind a socket plate or at an edge, and enter it.',
+  'fixings.knock-blown':
+    'The plaster on {wall} is blown. Test what is behind it before anything hangs there.',
+  'fixings.knock-solid': '{wall} sounds solid, but is entered as a stud wall. Find out which is right.',
+  'fixings.knock-hollow': '{wall} sounds hollow, but is entered as masonry. Find out which is right.',
+  'fixings.flue-behind':
+    '{wall} is a chimney breast. Use short fixings only: a long one goes through the flue or its liner.',
+  'fixings.stud-not-confirmed':
+    'Stud {stud} in {wall} is only supposed: one beep is not a stud. Find both its edges, or its screws.',
+  'fixings.stud-not-measured':
+    'Stud {stud} in {wall} has no centre or no width yet. Nothing is planned into it until it has.',
+  'fixings.stud-too-narrow':
+    'Stud {stud} in {wall} is too narrow: a screw would come nearer than 12 mm to its edge.',
+  'fixings.find-the-studs':
+    'Run the detector over {wall} both ways, mark both edges of each stud, and measure to the middle.',
+  'fixings.let-timber-in':
+    'Let timber or board into {wall} behind the unit before it is closed, and enter where it lies.',
+  'fixings.second-fixing-needs-timber':
+    '{unit} on {wall} has timber for {count} second fixings at {height:signed}; it needs two. Plasterboard does not carry it. Do not let go of it until there is timber behind it.',
+  'fixings.bracket-needs-timber': 'No stud lies behind {unit} on {wall} for its bracket.',
+  'fixings.tall-not-restrained':
+    '{unit} cannot be held back at its top on {wall}. Unheld, it tips when a door or an oven is opened.',
+  'fixings.back-rail-needs-timber':
+    '{unit} hangs by screws through its back rail, and {wall} does not give it two to hold in.',
+  'fixings.cleat-needs-timber':
+    '{unit} hangs over a cleat, and {wall} does not give the cleat two places to hold in.',
+  'fixings.rail-edges-differ':
+    'The units on rail {rail} want its edge at heights that differ by {by} mm. One rail has one edge.',
+  'fixings.rail-too-few':
+    'Rail {rail} on {wall} has {count} fixings that may be drilled. It needs two at least.',
+  'fixings.rail-spacing': 'Two fixings of rail {rail} are {gap} apart; its maker allows {most}.',
+  'fixings.rail-overhang':
+    'Rail {rail} runs {over} past its last fixing; its maker allows {most}. Cut it, or find another fixing.',
+  'fixings.rail-not-listed': '{unit} is to hang on a rail, but no rail lists it.',
+  'fixings.stands-not-said':
+    'Nobody has said what {unit} hangs on: plates, a rail, a cleat, or screws through its back rail.',
+  'fixings.hardware-not-known':
+    'The hangers of {unit} are not known: how far the plate lies below its top, where its hole is, how far in from the side.',
+  'fixings.read-the-sheet':
+    "The maker's sheet says, or the hardware itself when you hold it against the unit.",
+  'fixings.too-short':
+    'The screws for the {purpose} on {wall} are too short: they need {needed}, they are {length}.',
+  'fixings.maybe-short':
+    'The screws for the {purpose} on {wall} may be too short: they need {needed:pm}, they are {length:pm}. Measure the layers again, or take the next length.',
+  'fixings.out-of-back':
+    'The holes for the {purpose} on {wall} come out at the back or nearly so: {left} of the wall is left behind them.',
+  'fixings.none-entered':
+    'No screw or plug has been entered for the {purpose} into {into} on {wall}. How deep the holes go cannot be said.',
+  'fixings.no-stand-off':
+    'On {wall} the {purpose} must bridge the gap behind the board. Only a stand-off fixing does that; none has been entered.',
+  'fixings.base-not-known':
+    'What is behind the face of {wall} has not been entered. Add its layers, from the face inwards.',
+  'fixings.maker-or-pull-test':
+    "The fixing's maker states it for this material; where nobody can say, a pull test on this wall does.",
+  'fixings.capacity-exceeded':
+    'One fixing of {unit} is asked for {pull} pull and {shear} shear. That exceeds the figures you entered.',
+  'fixings.hanger-exceeded': '{unit}, full, exceeds the figure you entered for one hanger.',
+  'fixings.capacity-marginal':
+    'One fixing of {unit} is asked for {pull:pm} pull and {shear:pm} shear. That is too near the figures you entered to say: weigh the unit, or take a stronger fixing.',
+  'fixings.no-figure-entered':
+    'Whether the fixings of {unit} are asked for too much is not known: pull {pull}, shear {shear} on one of them, and a figure is missing.',
+} as const

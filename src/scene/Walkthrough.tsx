@@ -1,0 +1,140 @@
+import './scene.css'
+import { Canvas } from '@react-three/fiber'
+import { useCallback, useMemo, useRef, useState } from 'react'
+import { message } from '../core/message'
+import type { Plan } from '../core/plan/types'
+import type { Display } from '../core/words/format'
+import { say } from '../core/words/say'
+import { ContextWatch } from './ContextWatch'
+import type { Framing } from './camera/frame-view'
+import { asChosen, canBeDrawn, fixedView, type Look, turnedView } from './camera/look'
+import { makeViews, roundedAspect } from './camera/views'
+import { FrameWatch } from './FrameWatch'
+import { LabelLayer } from './labels/LabelLayer'
+import { labelsOf } from './labels/labels-of'
+import { palette } from './palette'
+import { SceneContent, useStanding } from './SceneContent'
+import { useBoxSize } from './use-box-size'
+import { hasWebGl } from './web-gl'
+
+/** What a picture was made of, told after its frame. */
+export interface SceneReady {
+  readonly drawCalls: number
+  /** Names of the parts drawn, in the order of their ids. */
+  readonly parts: readonly string[]
+}
+
+export interface WalkthroughProps {
+  readonly plan: Plan
+  /** Place of the operation in `plan.operations`; their number for the finished room. */
+  readonly index: number
+  /** 0..1 through it. */
+  readonly t: number
+  /** The camera jumps and nothing moves by itself. */
+  readonly reducedMotion: boolean
+  /** After each first frame of a picture. */
+  readonly onReady?: (ready: SceneReady) => void
+  readonly display?: Display
+  /** The user's own turn of the view. */
+  readonly look?: Look
+  /** A camera that is given instead of chosen, millimetres in the room's frame. */
+  readonly camera?: Framing
+  /** Every part in its own flat colour (see ids.ts), without texts; `only` draws just those parts. */
+  readonly idBuffer?: { readonly only?: readonly string[] }
+}
+
+/** The room while one operation is under way: draws what the plan says and decides nothing. */
+export function Walkthrough(props: WalkthroughProps) {
+  const canDraw = useMemo(hasWebGl, [])
+  if (!canBeDrawn(props.plan)) return <Note text="scene.nothing-placed" />
+  if (!canDraw) return <Note text="scene.no-webgl" />
+  return <Picture {...props} />
+}
+
+function Note({ text }: { text: string }) {
+  return (
+    <div className="scene">
+      <p className="scene-note">{say(message(text))}</p>
+    </div>
+  )
+}
+
+function Picture(props: WalkthroughProps) {
+  const { plan, index, t, reducedMotion, onReady, idBuffer, display = 'mm', look = asChosen, camera } = props
+  const box = useRef<HTMLDivElement>(null)
+  const layer = useRef<HTMLDivElement>(null)
+  const size = useBoxSize(box)
+  const [isLost, setIsLost] = useState(false)
+  const parts = useRef<readonly string[]>([])
+  const told = useRef<readonly string[] | null>(null)
+
+  const aspect = size === null ? null : roundedAspect(size.width, size.height)
+  const views = useMemo(() => (aspect === null ? null : makeViews(plan, aspect)), [plan, aspect])
+  const view = useMemo(() => {
+    if (views === null) return null
+    return camera === undefined
+      ? turnedView(views.at(index), look, views.room)
+      : fixedView(camera, views.room)
+  }, [views, index, look, camera])
+  const standing = useStanding(plan, index, t)
+  const labels = useMemo(
+    () =>
+      view === null || views === null || idBuffer !== undefined
+        ? []
+        : labelsOf(plan, standing, view, views.room, display),
+    [plan, standing, view, views, display, idBuffer],
+  )
+  const onParts = useCallback((names: readonly string[]) => {
+    parts.current = names
+  }, [])
+  const onFrame = useCallback(
+    (drawCalls: number) => {
+      if (box.current !== null) box.current.dataset['drawCalls'] = String(drawCalls)
+      if (told.current === parts.current) return
+      told.current = parts.current
+      onReady?.({ drawCalls, parts: parts.current })
+    },
+    [onReady],
+  )
+
+  return (
+    <div className="scene" ref={box} data-operation={standing.operation?.id ?? ''}>
+      {view !== null && views !== null && (
+        <Canvas
+          key={idBuffer === undefined ? 'picture' : 'ids'}
+          frameloop="demand"
+          flat
+          dpr={idBuffer === undefined ? [1, 2] : 1}
+          gl={{
+            antialias: idBuffer === undefined,
+            alpha: false,
+            preserveDrawingBuffer: idBuffer !== undefined,
+          }}
+          resize={{ debounce: 0 }}
+        >
+          <color attach="background" args={[idBuffer === undefined ? palette.plaster : '#000000']} />
+          <SceneContent
+            plan={plan}
+            index={index}
+            t={t}
+            room={views.room}
+            view={view}
+            labels={labels}
+            layer={layer}
+            isStill={reducedMotion || camera !== undefined}
+            idPicture={idBuffer ?? null}
+            onParts={onParts}
+          />
+          <ContextWatch onChange={setIsLost} />
+          <FrameWatch onFrame={onFrame} />
+        </Canvas>
+      )}
+      <LabelLayer labels={labels} layer={layer} />
+      {isLost && (
+        <p className="scene-note" role="status">
+          {say(message('scene.context-lost'))}
+        </p>
+      )}
+    </div>
+  )
+}

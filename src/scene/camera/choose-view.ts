@@ -1,0 +1,146 @@
+import type { PlanPoint, RoomPoint } from '../../core/plan/types'
+import { type Direction, type Framing, frameView } from './frame-view'
+import { type Blocker, isBehindWall, isBlocked, isFacing, type Screen } from './rays'
+
+/** A flat spot to be seen, and which way it faces; null: it counts from every side. */
+export interface Spot {
+  readonly at: RoomPoint
+  readonly faces: RoomPoint | null
+  /** The wall it is on: left out with that wall. */
+  readonly wall: string | null
+}
+
+/** The part in hand at one moment: its own spots, and itself as something that may hide a fixing. */
+export interface Moment {
+  readonly part: readonly Spot[]
+  readonly blocker: Blocker | null
+}
+
+/** What the view of one operation is to show. Plain data; nothing of it is decided here. */
+export interface ViewSubject {
+  /** The way the wall it is about faces; null: the whole room. */
+  readonly facing: PlanPoint | null
+  readonly moments: readonly Moment[]
+  /** Every one of these must be seen at every moment: holes, fixings, the level. */
+  readonly fixings: readonly Spot[]
+  /** The place it goes to, lines struck: the more of it the better. */
+  readonly place: readonly Spot[]
+  readonly frame: readonly RoomPoint[]
+  readonly blockers: readonly Blocker[]
+  readonly screens: readonly Screen[]
+}
+
+export interface View extends Direction, Framing {
+  /** Walls between the eye and the room, by id: not drawn. */
+  readonly hidden: readonly string[]
+  readonly score: number
+  /** Shares seen, 0..1. */
+  readonly seen: { readonly part: number; readonly fixings: number; readonly place: number }
+}
+
+/** Directions tried: 15° steps, because people hardly tell finer ones apart (Niimi and Yokosawa 2009). */
+export const STEP = 15
+export const ELEVATIONS = [20, 5, 35, -10, 50] as const
+/** Furthest from straight on that a wall is looked at, degrees. */
+const WIDEST = 75
+/** A three-quarter view: what is preferred when all else is equal, degrees from straight on. */
+const THREE_QUARTER = 35
+/** The way we looked before is kept while it is no worse than the best by this. */
+const KEEP = 0.4
+/** Enough of the part in hand (methods B.4, B1). */
+export const PART_ENOUGH = 0.6
+
+const turnBetween = (a: number, b: number) => Math.abs(((((a - b) % 360) + 540) % 360) - 180)
+const azimuthOf = (d: PlanPoint) => (Math.atan2(d.y, d.x) * 180) / Math.PI
+
+/** All directions worth trying, in a fixed order so that equal scores always give the same one. */
+export function candidates(subject: ViewSubject): readonly Direction[] {
+  const straight = subject.facing === null ? null : azimuthOf(subject.facing)
+  const turns = straight === null ? 360 / STEP : (2 * WIDEST) / STEP + 1
+  const first = straight === null ? 0 : straight - WIDEST
+  return ELEVATIONS.flatMap((elevation) =>
+    Array.from({ length: turns }, (_, i) => ({ azimuth: first + i * STEP, elevation })),
+  )
+}
+
+/**
+ * The view of an operation: the part in hand and every fixing really visible, three-quarter, with as few turns as may
+ * be. The direction of the operation before is kept when it still shows all that and is nearly as good.
+ */
+export function chooseView(subject: ViewSubject, aspect: number, before: Direction | null): View {
+  const kept = before !== null && isAllowed(subject, before) ? tryView(subject, aspect, before, before) : null
+  if (kept !== null && showsAll(kept) && kept.score >= idealScore(subject) - KEEP) return kept
+  const tried = candidates(subject).map((d) => tryView(subject, aspect, d, before))
+  const best = tried.reduce((a, b) => (b.score > a.score + 1e-9 ? b : a))
+  return kept !== null && showsAll(kept) && kept.score >= best.score - KEEP ? kept : best
+}
+
+function isAllowed(subject: ViewSubject, d: Direction): boolean {
+  return subject.facing === null || turnBetween(d.azimuth, azimuthOf(subject.facing)) <= WIDEST + 1e-9
+}
+
+const showsAll = (view: View) => view.seen.fixings >= 1 && view.seen.part >= PART_ENOUGH
+
+/** What a view that lacks nothing would score: then there is no need to try the others. */
+function idealScore(subject: ViewSubject): number {
+  return total({ fixings: 1, part: 1, place: 1 }, subject, 1, 1, 0)
+}
+
+function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Direction | null): View {
+  const framing = frameView(d, subject.frame, aspect)
+  const { eye } = framing
+  const hidden = subject.screens.filter((s) => !isFacing(s, eye)).map((s) => s.wall)
+  const gone = new Set(hidden)
+  const blockers = subject.blockers.filter((b) => b.wall === null || !gone.has(b.wall))
+  const screens = subject.screens.filter((s) => !gone.has(s.wall))
+  const isSeen = (spot: Spot, more: Blocker | null) =>
+    !(spot.wall !== null && gone.has(spot.wall)) &&
+    (spot.faces === null || looksAt(spot.faces, spot.at, eye)) &&
+    !screens.some((s) => isBehindWall(eye, spot.at, s)) &&
+    !blockers.some((b) => isBlocked(eye, spot.at, b)) &&
+    !(more !== null && isBlocked(eye, spot.at, more))
+  const moments: readonly Moment[] =
+    subject.moments.length > 0 ? subject.moments : [{ part: [], blocker: null }]
+  const seen = {
+    part: Math.min(...moments.map((m) => shareOfPart(m, eye, (s) => isSeen(s, null)))),
+    fixings: Math.min(...moments.map((m) => share(subject.fixings, (s) => isSeen(s, m.blocker)))),
+    place: share(subject.place, (s) => isSeen(s, null)),
+  }
+  const angle = subject.facing === null ? THREE_QUARTER : turnBetween(d.azimuth, azimuthOf(subject.facing))
+  const quarter = 1 - Math.min(1, Math.abs(angle - THREE_QUARTER) / 45)
+  const height = 1 - Math.min(1, Math.abs(d.elevation - 17) / 40)
+  const turn =
+    before === null ? 0 : turnBetween(d.azimuth, before.azimuth) + Math.abs(d.elevation - before.elevation)
+  return { ...d, ...framing, hidden, seen, score: total(seen, subject, quarter, height, turn) }
+}
+
+/** One number for a view. A fixing that can't be seen outweighs everything else together. */
+function total(
+  seen: View['seen'],
+  subject: ViewSubject,
+  quarter: number,
+  height: number,
+  turn: number,
+): number {
+  const enough = Math.min(1, seen.part / 0.9)
+  const isLacking = seen.part < PART_ENOUGH && subject.moments.length > 0 ? 2 : 0
+  return (
+    8 * seen.fixings + 3 * enough + 1.5 * seen.place + 0.7 * quarter + 0.6 * height - turn / 90 - isLacking
+  )
+}
+
+function looksAt(faces: RoomPoint, at: RoomPoint, eye: RoomPoint): boolean {
+  return faces.x * (eye.x - at.x) + faces.y * (eye.y - at.y) + faces.z * (eye.z - at.z) > 0
+}
+
+function share(spots: readonly Spot[], isSeen: (spot: Spot) => boolean): number {
+  return spots.length === 0 ? 1 : spots.filter(isSeen).length / spots.length
+}
+
+/** Of the part's spots that face the eye: visible over visible if drawn alone. */
+function shareOfPart(moment: Moment, eye: RoomPoint, isSeen: (spot: Spot) => boolean): number {
+  return share(
+    moment.part.filter((s) => s.faces === null || looksAt(s.faces, s.at, eye)),
+    isSeen,
+  )
+}

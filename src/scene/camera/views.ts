@@ -1,0 +1,37 @@
+import { standingAt } from '../../core/plan/standing-at'
+import type { Plan } from '../../core/plan/types'
+import { type RoomShape, roomShape } from '../room-shape'
+import { chooseView, type View } from './choose-view'
+import { viewSubject } from './subject'
+
+/** Views of a plan's operations, each chosen with the one before it in mind. */
+export interface Views {
+  readonly room: RoomShape
+  readonly at: (index: number) => View
+}
+
+/**
+ * The views of a whole plan for one shape of picture. They are worked out in order and kept, because each rests on the
+ * direction of the one before: the same plan and shape always give the same views, wherever the user has been.
+ */
+export function makeViews(plan: Plan, aspect: number): Views {
+  const room = roomShape(plan)
+  const kept: View[] = []
+  return {
+    room,
+    at: (index) => {
+      const wanted = Math.max(0, Math.min(plan.operations.length, index))
+      while (kept.length <= wanted) {
+        const next = kept.length
+        const subject = viewSubject(plan, standingAt(plan, next, 0), room, aspect)
+        kept.push(chooseView(subject, aspect, kept[next - 1] ?? null))
+      }
+      return kept[wanted] as View
+    },
+  }
+}
+
+/** Picture shapes are told apart in tenths, so that a small change of size turns nothing round. */
+export function roundedAspect(width: number, height: number): number {
+  return height <= 0 ? 1 : Math.max(0.4, Math.round((width / height) * 10) / 10)
+}

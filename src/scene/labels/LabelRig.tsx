@@ -1,0 +1,127 @@
+import { useFrame, useThree } from '@react-three/fiber'
+import { type RefObject, useEffect, useRef } from 'react'
+import { type Camera, Vector3 } from 'three'
+import type { RoomPoint } from '../../core/plan/types'
+import type { Label } from './labels-of'
+import {
+  type Placed,
+  placeLabels,
+  type Rectangle,
+  type Segment,
+  type Spot,
+  type Wanted,
+} from './place-labels'
+
+/** Things on the picture that no text may cover. */
+export interface LabelObstacles {
+  /** Fixing points: round marks. */
+  readonly marks: readonly RoomPoint[]
+  /** Edges of the part in hand. */
+  readonly edges: readonly (readonly [RoomPoint, RoomPoint])[]
+}
+
+/** Half the size of a round mark, px. */
+const MARK = 8
+const MARGIN = 6
+const scratch = new Vector3()
+
+/** Millimetres of the room to pixels of the picture; null behind the eye. */
+function project(p: RoomPoint, camera: Camera, width: number, height: number): Spot | null {
+  scratch.set(p.x / 1000, p.z / 1000, -p.y / 1000).project(camera)
+  if (scratch.z > 1 || scratch.z < -1) return null
+  return { x: ((scratch.x + 1) / 2) * width, y: ((1 - scratch.y) / 2) * height }
+}
+
+function isSpot(spot: Spot | null): spot is Spot {
+  return spot !== null
+}
+
+/** After each frame puts every text of the overlay where it belongs; one overlay, no text in the 3D. */
+export function LabelRig({
+  labels,
+  obstacles,
+  overlay,
+}: {
+  labels: readonly Label[]
+  obstacles: LabelObstacles
+  overlay: RefObject<HTMLDivElement | null>
+}) {
+  const invalidate = useThree((s) => s.invalidate)
+  const sizes = useRef(new Map<string, { width: number; height: number }>())
+  useEffect(() => {
+    if (labels.length >= 0) invalidate()
+  }, [labels, invalidate])
+
+  useFrame(({ camera, size }) => {
+    const layer = overlay.current
+    if (layer === null) return
+    const shown = (p: RoomPoint) => project(p, camera, size.width, size.height)
+    const nodes = new Map(
+      [...layer.querySelectorAll<HTMLElement>('[data-label]')].map((n) => [n.dataset['label'] ?? '', n]),
+    )
+    const wanted = labels.flatMap((label): Wanted[] => {
+      const node = nodes.get(label.id)
+      if (node === undefined) return []
+      const { width, height } = sizeOf(sizes.current, node, label)
+      const anchors = label.anchors.map(shown).filter(isSpot)
+      if (label.fits !== null && !isWideEnough(label.fits.map(shown), width)) return []
+      const lift = label.along === null ? 0 : liftOver(label.along.map(shown), width)
+      return [{ id: label.id, width, height, anchors, likes: label.likes, lift }]
+    })
+    const marks = obstacles.marks.map(shown).filter(isSpot).map(round)
+    const edges = obstacles.edges.flatMap(([a, b]): Segment[] => {
+      const [from, to] = [shown(a), shown(b)]
+      return from === null || to === null ? [] : [{ from, to }]
+    })
+    const bounds = { x: MARGIN, y: MARGIN, width: size.width - 2 * MARGIN, height: size.height - 2 * MARGIN }
+    write(layer, nodes, placeLabels(wanted, bounds, marks, edges))
+  }, -1)
+  return null
+}
+
+function round({ x, y }: Spot): Rectangle {
+  return { x: x - MARK, y: y - MARK, width: 2 * MARK, height: 2 * MARK }
+}
+
+/** How far a slanting line rises over half the width of the text on it. */
+function liftOver([a, b]: readonly (Spot | null)[], width: number): number {
+  if (a == null || b == null || Math.abs(a.x - b.x) < 1) return 0
+  return Math.min(40, (Math.abs((a.y - b.y) / (a.x - b.x)) * width) / 2)
+}
+
+function isWideEnough([a, b]: readonly (Spot | null)[], width: number): boolean {
+  return a != null && b != null && Math.abs(a.x - b.x) >= width
+}
+
+/** Measured once for each text; the fonts are packaged, and until they are in, nothing is kept. */
+function sizeOf(
+  kept: Map<string, { width: number; height: number }>,
+  node: HTMLElement,
+  label: Label,
+): { width: number; height: number } {
+  const key = `${label.isStrong} ${label.text}`
+  const known = kept.get(key)
+  if (known !== undefined) return known
+  const size = { width: node.offsetWidth, height: node.offsetHeight }
+  const areFontsIn = document.fonts === undefined || document.fonts.status === 'loaded'
+  if (size.width > 0 && areFontsIn) kept.set(key, size)
+  return size
+}
+
+function write(layer: HTMLElement, nodes: ReadonlyMap<string, HTMLElement>, placed: readonly Placed[]): void {
+  const at = new Map(placed.map((p) => [p.id, p]))
+  for (const [id, node] of nodes) {
+    const p = at.get(id)
+    node.style.visibility = p === undefined ? 'hidden' : 'visible'
+    if (p !== undefined) node.style.transform = `translate(${p.x.toFixed(1)}px, ${p.y.toFixed(1)}px)`
+  }
+  for (const line of layer.querySelectorAll<SVGLineElement>('[data-leader]')) {
+    const leader = at.get(line.dataset['leader'] ?? '')?.leader ?? null
+    line.style.visibility = leader === null ? 'hidden' : 'visible'
+    if (leader === null) continue
+    line.setAttribute('x1', leader.from.x.toFixed(1))
+    line.setAttribute('y1', leader.from.y.toFixed(1))
+    line.setAttribute('x2', leader.to.x.toFixed(1))
+    line.setAttribute('y2', leader.to.y.toFixed(1))
+  }
+}

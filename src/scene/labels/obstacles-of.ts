@@ -1,0 +1,49 @@
+import type { Standing } from '../../core/plan/standing-at'
+import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
+import type { LocalBox, Plan, RoomPoint } from '../../core/plan/types'
+import { holePlace } from '../parts/hole-place'
+import type { LabelObstacles } from './LabelRig'
+
+/** What the texts keep off: fixing points, and the edges of what is in hand that the eye sees. */
+export function obstaclesOf(plan: Plan, standing: Standing, eye: RoomPoint): LabelObstacles {
+  const marks = standing.holes.flatMap(({ hole, isNow }) => {
+    const place = holePlace(plan, standing, hole)
+    const isDrawn = place !== null && place.behind === null && (place.inside === null || isNow)
+    return isDrawn ? [place.at] : []
+  })
+  const edges = standing.units
+    .filter((u) => u.isInHand)
+    .flatMap((u) => u.unit.solid.flatMap((b) => seenEdges(u, u.unit.solid, b, eye)))
+  return { marks, edges }
+}
+
+type Edge = readonly [RoomPoint, RoomPoint]
+
+/** Corners of the six faces, each in order round it; corner k has x1 for bit 0, y1 for bit 1, z1 for bit 2. */
+const FACES = [
+  { round: [0, 2, 6, 4], out: [-1, 0, 0] },
+  { round: [1, 3, 7, 5], out: [1, 0, 0] },
+  { round: [0, 1, 5, 4], out: [0, -1, 0] },
+  { round: [2, 3, 7, 6], out: [0, 1, 0] },
+  { round: [0, 1, 3, 2], out: [0, 0, -1] },
+  { round: [4, 5, 7, 6], out: [0, 0, 1] },
+] as const
+
+/** Edges of every face that looks towards the eye. */
+function seenEdges(at: Carriage, solid: readonly LocalBox[], b: LocalBox, eye: RoomPoint): readonly Edge[] {
+  const extent = extentOf(solid)
+  const corner = (k: number) =>
+    roomPoint(at, extent, { x: k & 1 ? b.x1 : b.x0, y: k & 2 ? b.y1 : b.y0, z: k & 4 ? b.z1 : b.z0 })
+  return FACES.flatMap(({ round, out }): readonly Edge[] => {
+    const [x, y, z] = out
+    const origin = roomPoint(at, extent, { x: 0, y: 0, z: 0 })
+    const tip = roomPoint(at, extent, { x, y, z })
+    const p = corner(round[0])
+    const ahead =
+      (tip.x - origin.x) * (eye.x - p.x) +
+      (tip.y - origin.y) * (eye.y - p.y) +
+      (tip.z - origin.z) * (eye.z - p.z)
+    if (ahead <= 0) return []
+    return round.map((k, i) => [corner(k), corner(round[(i + 1) % 4] ?? k)])
+  })
+}

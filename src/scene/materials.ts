@@ -1,0 +1,50 @@
+import { DoubleSide, MeshBasicMaterial } from 'three'
+import { LineMaterial } from 'three/addons/lines/LineMaterial.js'
+import { WEIGHTS, type Weight } from './sketch'
+
+/**
+ * The few materials of the picture, shared by all of it. Surfaces carry their light in their colours: nothing is lit,
+ * nothing casts a shadow, so a frame costs little more than its pixels.
+ */
+
+/** Faces are pushed back a little, so that lines lying on them show whole. */
+export const faceMaterial = new MeshBasicMaterial({
+  vertexColors: true,
+  side: DoubleSide,
+  polygonOffset: true,
+  polygonOffsetFactor: 1,
+  polygonOffsetUnits: 1,
+  toneMapped: false,
+})
+
+export const washMaterial = new MeshBasicMaterial({
+  vertexColors: true,
+  side: DoubleSide,
+  transparent: true,
+  depthWrite: false,
+  toneMapped: false,
+})
+
+/** How far round marks are pulled towards the eye, so that the surface they sit on doesn't cut them: about 25 mm. */
+const NEARER: Partial<Record<Weight, number>> = { ring: -3000, dot: -3600, bar: -4200 }
+
+export const lineMaterials: Readonly<Record<Weight, LineMaterial>> = {
+  hair: lineMaterial('hair'),
+  fine: lineMaterial('fine'),
+  bold: lineMaterial('bold'),
+  ring: lineMaterial('ring'),
+  dot: lineMaterial('dot'),
+  bar: lineMaterial('bar'),
+}
+
+function lineMaterial(weight: Weight): LineMaterial {
+  const units = NEARER[weight]
+  return new LineMaterial({
+    linewidth: WEIGHTS[weight],
+    vertexColors: true,
+    toneMapped: false,
+    polygonOffset: units !== undefined,
+    polygonOffsetFactor: 0,
+    polygonOffsetUnits: units ?? 0,
+  })
+}

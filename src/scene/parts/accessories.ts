@@ -1,0 +1,32 @@
+import type { Standing } from '../../core/plan/standing-at'
+import type { WallFrame } from '../../core/plan/types'
+import { palette } from '../palette'
+import type { RoomShape } from '../room-shape'
+import { boxEdges, boxFaces, type Sketch } from '../sketch'
+import { onWall } from '../wall-place'
+import { rectangleOf } from './rectangle'
+
+/** Sockets, switches and outlets: the plate on the wall. */
+export function sketchAccessories(
+  sketch: Sketch,
+  standing: Standing,
+  room: RoomShape,
+  wall: WallFrame,
+): void {
+  const shades = {
+    front: palette.paper,
+    top: palette.paper,
+    left: palette.plaster,
+    right: palette.plaster,
+    back: palette.plaster,
+    under: palette.plasterShade,
+  }
+  for (const { thing } of standing.wallThings) {
+    if (thing.wall !== wall.wall || thing.kind !== 'accessory') continue
+    const r = rectangleOf(thing, room, wall)
+    if (r === null) continue
+    const box = { x0: r.left, x1: r.right, y0: 0, y1: 12, z0: r.bottom, z1: r.top }
+    boxFaces(sketch, `accessory:${thing.id}`, shades, onWall(wall), box)
+    boxEdges(sketch, `accessory:${thing.id}`, { weight: 'fine', colour: palette.pencil }, onWall(wall), box)
+  }
+}

@@ -1,0 +1,109 @@
+import type { Standing } from '../../core/plan/standing-at'
+import type { Band, Plan, WallFrame } from '../../core/plan/types'
+import { palette, roomShade } from '../palette'
+import type { RoomShape } from '../room-shape'
+import { type Point, type Sketch, stroke, wash } from '../sketch'
+import { LAYER, lengthOf, onWall } from '../wall-place'
+import { floorUnder, type Rectangle } from './rectangle'
+
+/** Hatching: stripe to stripe and stripe width along the wall, mm. */
+const PITCH = 36
+const STRIPE = 17
+const QUIET = 0.42
+const BOLD = 0.85
+
+/** Bands where a cable or pipe should be expected, and lintels: hatched, whichever way they run. */
+export function sketchBands(
+  sketch: Sketch,
+  plan: Plan,
+  standing: Standing,
+  room: RoomShape,
+  wall: WallFrame,
+): void {
+  const isBold = standing.bands.boldOn.includes(wall.wall)
+  for (const band of plan.bands) {
+    if (band.wall !== wall.wall) continue
+    const r = extents(band, room, wall)
+    if (r !== null) hatch(sketch, band, r, wall, isBold)
+  }
+}
+
+/** Open ends run to the end of the wall; a band whose place nobody has measured has no place on the wall either. */
+function extents(band: Band, room: RoomShape, wall: WallFrame): Rectangle | null {
+  const { left, right, bottom, top, kind } = band
+  const isUpright = kind === 'accessory-vertical' || kind === 'corner'
+  const isNowhere =
+    band.unknownBecause.length > 0 &&
+    (isUpright ? left === null && right === null : bottom === null && top === null)
+  if (isNowhere) return null
+  const r = {
+    left: Math.max(0, left ?? 0),
+    right: Math.min(lengthOf(wall), right ?? lengthOf(wall)),
+    bottom: bottom ?? floorUnder(room, wall, left ?? 0),
+    top: Math.min(top ?? Number.POSITIVE_INFINITY, room.topOf(wall).z),
+  }
+  return r.left < r.right && r.bottom < r.top ? r : null
+}
+
+function hatch(sketch: Sketch, band: Band, r: Rectangle, wall: WallFrame, isBold: boolean): void {
+  const part = `band:${band.id}`
+  const at = onWall(wall)
+  const colour = band.kind === 'lintel' ? palette.pencil : roomShade.band
+  const opacity = (isBold || band.kind === 'service' ? BOLD : QUIET) * (band.face === 'other' ? 0.8 : 1)
+  for (const stripe of stripes(r)) {
+    wash(
+      sketch,
+      part,
+      colour,
+      opacity,
+      stripe.map(([a, z]) => at(a, LAYER.band, z)),
+    )
+  }
+  if (!isBold) return
+  const pen = { weight: 'hair', colour } as const
+  const round: readonly Point[] = [
+    at(r.left, LAYER.band, r.bottom),
+    at(r.right, LAYER.band, r.bottom),
+    at(r.right, LAYER.band, r.top),
+    at(r.left, LAYER.band, r.top),
+  ]
+  for (const [i, p] of round.entries()) stroke(sketch, part, pen, p, round[(i + 1) % 4] ?? p)
+}
+
+type Flat = readonly [number, number]
+
+/** Stripes leaning at 45°, cut to the rectangle; they line up from band to band. */
+export function stripes(r: Rectangle): readonly (readonly Flat[])[] {
+  const found: (readonly Flat[])[] = []
+  const first = Math.floor((r.left - r.top) / PITCH) * PITCH
+  for (let c = first; c < r.right - r.bottom; c += PITCH) {
+    const clipped = clip(
+      [
+        [c + r.bottom, r.bottom],
+        [c + STRIPE + r.bottom, r.bottom],
+        [c + STRIPE + r.top, r.top],
+        [c + r.top, r.top],
+      ],
+      r,
+    )
+    if (clipped.length >= 3) found.push(clipped)
+  }
+  return found
+}
+
+/** Cuts a convex polygon at the rectangle's upright sides; its ends already lie on the level ones. */
+function clip(polygon: readonly Flat[], r: Rectangle): readonly Flat[] {
+  const cut = (points: readonly Flat[], limit: number, sign: 1 | -1) =>
+    points.flatMap((p, i): readonly Flat[] => {
+      const q = points[(i + 1) % points.length] ?? p
+      const isIn = sign * (p[0] - limit) >= 0
+      const isNextIn = sign * (q[0] - limit) >= 0
+      const kept: Flat[] = isIn ? [p] : []
+      if (isIn !== isNextIn) {
+        const f = (limit - p[0]) / (q[0] - p[0])
+        kept.push([limit, p[1] + f * (q[1] - p[1])])
+      }
+      return kept
+    })
+  return cut(cut(polygon, r.left, 1), r.right, -1)
+}

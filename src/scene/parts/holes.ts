@@ -1,0 +1,47 @@
+import type { Standing } from '../../core/plan/standing-at'
+import type { Plan } from '../../core/plan/types'
+import { palette } from '../palette'
+import { dot, type Point, type Sketch, stroke } from '../sketch'
+import { placedWall } from '../wall-place'
+import { holePlace } from './hole-place'
+
+const CROSS = 16
+const BAR = 22
+
+/**
+ * Fixing points: drilled ones brass, those of this operation ringed in chalk, marked ones a pencil cross; a refused
+ * place is ringed red with a bar across it, so that it doesn't rest on colour alone.
+ */
+export function sketchHoles(
+  sketch: Sketch,
+  plan: Plan,
+  standing: Standing,
+  hidden: ReadonlySet<string>,
+): void {
+  for (const { hole, state, isNow } of standing.holes) {
+    const wall = placedWall(plan, hole.wall)
+    const place = holePlace(plan, standing, hole)
+    if (wall === undefined || place === null || hidden.has(hole.wall)) continue
+    if (place.behind !== null || (place.inside !== null && !isNow)) continue
+    const part = `hole:${hole.id}`
+    const { x, y, z } = place.at
+    const at: Point = [x, y, z]
+    const along = (da: number, dz: number): Point => [
+      x + wall.alongDir.x * da,
+      y + wall.alongDir.y * da,
+      z + dz,
+    ]
+    if (hole.verdict === 'refused') {
+      dot(sketch, part, 'ring', palette.refused, at)
+      dot(sketch, part, 'dot', palette.paper, at)
+      stroke(sketch, part, { weight: 'bar', colour: palette.refused }, along(-BAR, -BAR), along(BAR, BAR))
+    } else if (state === 'drilled') {
+      dot(sketch, part, 'ring', isNow ? palette.chalk : palette.paper, at)
+      dot(sketch, part, 'dot', palette.brass, at)
+    } else {
+      const pen = { weight: isNow ? 'bold' : 'fine', colour: isNow ? palette.chalk : palette.pencil } as const
+      stroke(sketch, part, pen, along(-CROSS, 0), along(CROSS, 0))
+      stroke(sketch, part, pen, along(0, -CROSS), along(0, CROSS))
+    }
+  }
+}

@@ -1,0 +1,25 @@
+import type { Standing } from '../../core/plan/standing-at'
+import type { HeightLine, WallFrame } from '../../core/plan/types'
+import { palette } from '../palette'
+import { type Pen, type Sketch, stroke } from '../sketch'
+import { LAYER, lengthOf, onWall } from '../wall-place'
+
+const theLine: Pen = { weight: 'fine', colour: palette.ink, dashes: [130, 45, 22, 45] }
+
+/** Lines struck so far: the line itself dash-dot in ink, the others in chalk, bold as they are struck. */
+export function sketchLines(sketch: Sketch, standing: Standing, wall: WallFrame): void {
+  for (const { line, isNow } of standing.lines) {
+    if (line.wall !== wall.wall || line.height.state === 'unknown') continue
+    const [from, to] = endsOf(line, wall)
+    const at = onWall(wall)
+    const chalk: Pen = { weight: isNow ? 'bold' : 'fine', colour: palette.chalk }
+    const pen: Pen = line.of === 'line' ? { ...theLine, weight: isNow ? 'bold' : 'fine' } : chalk
+    const z = line.height.value
+    stroke(sketch, `line:${line.id}`, pen, at(from, LAYER.line, z), at(to, LAYER.line, z))
+  }
+}
+
+/** From where to where a line runs; an open end is the end of the wall. */
+export function endsOf(line: HeightLine, wall: WallFrame): readonly [number, number] {
+  return [Math.max(0, line.from ?? 0), Math.min(lengthOf(wall), line.to ?? lengthOf(wall))]
+}

@@ -1,0 +1,37 @@
+import type { Standing } from '../../core/plan/standing-at'
+import type { WallFrame } from '../../core/plan/types'
+import { palette, roomShade } from '../palette'
+import type { RoomShape } from '../room-shape'
+import { face, type Pen, type Sketch, stroke } from '../sketch'
+import { LAYER, onWall } from '../wall-place'
+import { rectangleOf } from './rectangle'
+
+const dashedEdge: Pen = { weight: 'hair', colour: palette.timberEdge, dashes: [55, 45] }
+
+/** Timber in the wall: studs upright, noggings and boards across, with dashed edges because they are behind the face. */
+export function sketchStuds(sketch: Sketch, standing: Standing, room: RoomShape, wall: WallFrame): void {
+  for (const { thing, isNow } of standing.wallThings) {
+    if (thing.wall !== wall.wall) continue
+    if (thing.kind !== 'stud' && thing.kind !== 'nogging' && thing.kind !== 'pattress') continue
+    const r = rectangleOf(thing, room, wall)
+    if (r === null) continue
+    const part = `${thing.kind}:${thing.id}`
+    const at = onWall(wall)
+    // A nogging butts between studs, so it lies a hair nearer and its ends close it off.
+    const out = LAYER.stud + (thing.kind === 'stud' ? 0 : 0.3)
+    const corners = [
+      at(r.left, out, r.bottom),
+      at(r.right, out, r.bottom),
+      at(r.right, out, r.top),
+      at(r.left, out, r.top),
+    ] as const
+    face(sketch, part, isNow ? palette.timber : roomShade.studFill, corners)
+    const pen: Pen = isNow ? { weight: 'bold', colour: palette.chalk } : dashedEdge
+    const [a, b, c, d] = corners
+    stroke(sketch, part, pen, a, d)
+    stroke(sketch, part, pen, b, c)
+    if (thing.kind === 'stud') continue
+    stroke(sketch, part, pen, a, b)
+    stroke(sketch, part, pen, d, c)
+  }
+}

@@ -1,0 +1,136 @@
+import type { Standing, StandingUnit } from '../core/plan/standing-at'
+import { extentOf, roomPoint } from '../core/plan/travel-path'
+import type { Plan } from '../core/plan/types'
+import { palette } from './palette'
+import { sketchAccessories } from './parts/accessories'
+import { sketchBands } from './parts/bands'
+import { dimensionsOf, sketchDimensions } from './parts/dimension'
+import { sketchFittedParts } from './parts/fitted-parts'
+import { holePlace } from './parts/hole-place'
+import { sketchHoles } from './parts/holes'
+import { sketchKeepClear } from './parts/keep-clear'
+import { sketchLegs } from './parts/legs'
+import { sketchLevel } from './parts/level'
+import { sketchLines } from './parts/lines'
+import { sketchMarks } from './parts/marks'
+import { sketchObstacles } from './parts/obstacles'
+import { sketchOpenings } from './parts/openings'
+import { sketchPlaces } from './parts/place-outline'
+import { sketchRails } from './parts/rails'
+import { sketchRoom } from './parts/room'
+import { sketchServices } from './parts/services'
+import { sketchShadow } from './parts/shadows'
+import { sketchStuds } from './parts/studs'
+import { sketchUnitBody } from './parts/unit-body'
+import type { RoomShape } from './room-shape'
+import { newSketch, type Place, ring, type Sketch } from './sketch'
+import { placedWall } from './wall-place'
+
+/** The picture of one operation: what keeps still, and the unit that travels, drawn in a frame of its own. */
+export interface SceneSketch {
+  readonly still: Sketch
+  readonly moving: { readonly unit: string; readonly sketch: Sketch } | null
+}
+
+/** The unit on its way in this operation. */
+export function movingUnit(plan: Plan, standing: Standing): StandingUnit | null {
+  const path = standing.operation?.path ?? null
+  const unit = path === null ? undefined : plan.paths[path]?.unit
+  return standing.units.find((u) => u.unit.unit === unit) ?? null
+}
+
+/** Units that hang or stand on a wall that is left out are left out with it; the one in hand never is. */
+export function isCutAway(unit: StandingUnit, hidden: ReadonlySet<string>): boolean {
+  return hidden.has(unit.unit.wall) && unit.unit.kind !== 'island' && !unit.isInHand && !unit.isHeld
+}
+
+export function sketchScene(
+  plan: Plan,
+  standing: Standing,
+  room: RoomShape,
+  hidden: ReadonlySet<string>,
+): SceneSketch {
+  const still = newSketch()
+  sketchRoom(still, room, hidden)
+  sketchObstacles(still, plan, room)
+  for (const wall of room.walls) {
+    if (hidden.has(wall.wall)) continue
+    sketchOpenings(still, plan, room, wall)
+    sketchStuds(still, standing, room, wall)
+    sketchBands(still, plan, standing, room, wall)
+    sketchServices(still, standing, room, wall)
+    sketchLines(still, standing, wall)
+    sketchMarks(still, plan, standing, wall)
+    sketchRails(still, standing, wall)
+    sketchAccessories(still, standing, room, wall)
+  }
+  const moving = movingUnit(plan, standing)
+  for (const unit of standing.units) {
+    if (unit === moving) continue
+    if (isCutAway(unit, hidden)) sketchFootprint(still, unit, room)
+    else sketchUnit(still, plan, standing, unit, roomPlace(unit), room)
+  }
+  sketchKeepClear(still, standing, room)
+  sketchPlaces(still, plan, standing, room, hidden)
+  sketchHoles(still, plan, standing, hidden)
+  sketchFittedParts(still, withoutCutAway(standing, hidden))
+  sketchDimensions(still, dimensionsOf(plan, standing, room))
+  if (moving === null) return { still, moving: null }
+
+  const own = newSketch()
+  sketchUnitBody(own, moving.unit, ownPlace, { isInHand: true, hasShelves: true })
+  if (standing.operation?.kind !== 'stand-up' || moving.unit.standUp?.pivot === 'feet') {
+    sketchLegs(own, moving.unit, ownPlace)
+  }
+  return { still, moving: { unit: moving.unit.unit, sketch: own } }
+}
+
+/** Right-handed own frame of the travelling unit: x along its width, y behind its back, z up. */
+const ownPlace: Place = (x, y, z) => [x, -y, z]
+
+function roomPlace(unit: StandingUnit): Place {
+  const extent = extentOf(unit.unit.solid)
+  return (x, y, z) => {
+    const p = roomPoint(unit, extent, { x, y, z })
+    return [p.x, p.y, p.z]
+  }
+}
+
+function sketchUnit(
+  still: Sketch,
+  plan: Plan,
+  standing: Standing,
+  unit: StandingUnit,
+  place: Place,
+  room: RoomShape,
+): void {
+  const isDrilled = standing.holes.some(
+    (h) => h.isNow && holePlace(plan, standing, h.hole)?.inside?.unit.unit === unit.unit.unit,
+  )
+  sketchShadow(still, unit, room, placedWall(plan, unit.unit.wall))
+  sketchUnitBody(still, unit.unit, place, { isInHand: unit.isInHand, hasShelves: !isDrilled })
+  if (unit.tilt === null) sketchLegs(still, unit.unit, place)
+  if (standing.levelOn === unit.unit.unit) sketchLevel(still, unit.unit, place)
+}
+
+function sketchFootprint(still: Sketch, unit: StandingUnit, room: RoomShape): void {
+  const place = roomPlace(unit)
+  for (const b of unit.unit.solid) {
+    const corners = [place(b.x0, b.y0, 0), place(b.x1, b.y0, 0), place(b.x1, b.y1, 0), place(b.x0, b.y1, 0)]
+    ring(
+      still,
+      `foot:${unit.unit.unit}`,
+      { weight: 'hair', colour: palette.pencil },
+      corners.map(([x, y]) => [x, y, room.floorOr({ x, y }) + 2] as const),
+    )
+  }
+}
+
+function withoutCutAway(standing: Standing, hidden: ReadonlySet<string>): Standing {
+  const gone = new Set(standing.units.filter((u) => isCutAway(u, hidden)).map((u) => u.unit.unit))
+  return {
+    ...standing,
+    units: standing.units.filter((u) => !gone.has(u.unit.unit)),
+    parts: standing.parts.filter((p) => p.isNow || !p.part.of.some((u) => gone.has(u))),
+  }
+}

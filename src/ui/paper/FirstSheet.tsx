@@ -1,0 +1,79 @@
+import type { Plan } from '../../core/plan/types'
+import { FindingList } from '../findings/FindingList'
+import { inputName } from '../names'
+import { count, TRADE_NAMES } from '../words'
+import { assumedFacts } from './assumed'
+import { SheetHead } from './SheetHead'
+
+/** What to know before the first tool is picked up: what stops the work, what was assumed, who and how long. */
+export function FirstSheet({ plan }: { readonly plan: Plan }) {
+  const grave = plan.findings.filter((f) => f.weight === 'stop' || f.weight === 'ask')
+  const assumed = assumedFacts(plan)
+  const trades = [...new Set(plan.operations.flatMap((o) => o.trade ?? []))]
+  const held = plan.operations.filter((o) => o.people > 1)
+  return (
+    <section className="sheet" aria-label="First sheet">
+      <SheetHead plan={plan} title="Before the first hole" about="what to settle, whom to book, what was assumed" />
+      <div className="columns">
+        <section>
+          <h2>To settle first</h2>
+          {grave.length === 0 ? (
+            <p>Nothing found that stops the work, in what has been measured so far. That is not a promise.</p>
+          ) : (
+            <FindingList findings={grave} plan={plan} />
+          )}
+        </section>
+        <section>
+          <h2>Who and how long</h2>
+          <p>{timeLine(plan)}</p>
+          {held.length > 0 && <p>A second pair of hands for {count(held.length, 'step')}: see the order of work.</p>}
+          {trades.length > 0 && <p>Book {trades.map((t) => TRADE_NAMES[t]).join(', ')}.</p>}
+          <table className="rows">
+            <caption>To fill in before the day</caption>
+            <tbody>
+              {['Stop valve is at', 'Main switch is at', 'Gas emergency line', 'Second pair of hands, telephone'].map((line) => (
+                <tr key={line}>
+                  <th scope="row">{line}</th>
+                  <td className="blank"> </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <h2>Assumed, until you confirm it</h2>
+          {assumed.length === 0 ? (
+            <p>Nothing was assumed.</p>
+          ) : (
+            <ul className="plain">
+              {assumed.map(({ why, facts }) => (
+                <li key={why}>
+                  {why}
+                  <span className="quiet"> ({facts.map((f) => inputName(f, plan)).join('; ')})</span>
+                </li>
+              ))}
+            </ul>
+          )}
+          {plan.measureNext.length > 0 && (
+            <>
+              <h2>Not known yet</h2>
+              <ol className="plain">
+                {plan.measureNext.slice(0, 12).map((m) => (
+                  <li key={m.input}>
+                    {inputName(m.input, plan)}: <span className="blank-inline" />
+                  </li>
+                ))}
+              </ol>
+            </>
+          )}
+        </section>
+      </div>
+    </section>
+  )
+}
+
+function timeLine({ operations }: Plan): string {
+  const hours = (of: 'low' | 'high') => Math.round(operations.reduce((sum, o) => sum + o.minutes[of], 0) / 60)
+  const stops = operations.filter((o) => o.holdPoint).length
+  const points = stops === 0 ? '' : ` with ${count(stops, 'hold point')}`
+  return `${count(operations.length, 'step')}${points}, ${hours('low')} to ${hours('high')} hours of work, waiting not counted.`
+}
+

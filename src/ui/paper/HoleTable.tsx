@@ -1,0 +1,78 @@
+import { hasValue } from '../../core/figure'
+import type { Hole, Plan } from '../../core/plan/types'
+import { figureText, numberText } from '../../core/words/format'
+import { unitName } from '../names'
+import { keyOf, words } from '../words'
+
+const VERDICTS: Readonly<Record<Hole['verdict'], string>> = {
+  refused: 'Do not drill.',
+  ask: 'Ask first.',
+  'trace first': 'Trace first.',
+}
+
+const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
+  rail: 'rail',
+  plate: 'wall plate',
+  'second-fixing': 'second fixing',
+  'base-bracket': 'base bracket',
+  'tall-restraint': 'restraint',
+  'back-rail': 'back rail',
+  cleat: 'cleat',
+  joining: 'joining',
+}
+
+/** Every hole of one wall by its number, refused ones last. */
+export function HoleTable({ holes, plan }: { readonly holes: readonly Hole[]; readonly plan: Plan }) {
+  if (holes.length === 0) return null
+  const sorted = [...holes].sort((a, b) => (a.number ?? 1e9) - (b.number ?? 1e9) || (a.id < b.id ? -1 : 1))
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard
+    <div className="scroll wide-table" role="group" aria-label="Holes" tabIndex={0}>
+      <table className="rows">
+        <caption>Holes</caption>
+        <thead>
+          <tr>
+            <th scope="col">no.</th>
+            <th scope="col">for</th>
+            <th scope="col">from the left corner</th>
+            <th scope="col">from the line</th>
+            <th scope="col">bit</th>
+            <th scope="col">screw</th>
+            <th scope="col">deepest, from the face</th>
+            <th scope="col">before it is drilled</th>
+          </tr>
+        </thead>
+        <tbody>
+          {sorted.map((h) => (
+            <HoleRow key={h.id} hole={h} plan={plan} />
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+function HoleRow({ hole, plan }: { readonly hole: Hole; readonly plan: Plan }) {
+  const isRefused = hole.verdict === 'refused'
+  return (
+    <tr className={isRefused ? 'refused' : undefined}>
+      <th scope="row" className="figure">
+        {isRefused ? 'no' : (hole.number ?? '?')}
+      </th>
+      <td>
+        {PURPOSES[hole.purpose]}, {hole.for.map((u) => unitName(u, plan)).join(', ')}
+      </td>
+      <td className="figure">{figureText(hole.along, { withPm: true, withUnit: false })}</td>
+      <td className="figure">{numberText(hole.height, { signed: true }) ?? 'not known yet'}</td>
+      <td className="figure">{numberText(hole.bit) ?? 'not known'}</td>
+      <td className="figure">{numberText(hole.screwLength) ?? 'not known'}</td>
+      <td className="figure">{hasValue(hole.depth) ? figureText(hole.depth, { withPm: true }) : 'not known yet'}</td>
+      <td>
+        <strong>{VERDICTS[hole.verdict]}</strong>{' '}
+        {hole.against.map((m) => (
+          <span key={keyOf(m)}>{words(m)} </span>
+        ))}
+      </td>
+    </tr>
+  )
+}

@@ -1,0 +1,39 @@
+import type { Plan } from '../../core/plan/types'
+import { useApp } from '../app-context'
+import { dateText, surveyFacts } from '../survey-facts'
+
+interface Props {
+  readonly plan: Plan
+  readonly title: string
+  readonly about: string
+}
+
+/** The head of every sheet: what it is, from which survey, how finely read, and the stamp of the plan it belongs to. */
+export function SheetHead({ plan, title, about }: Props) {
+  const kitchen = useApp((s) => s.kitchen)
+  const { date, tape, level } = surveyFacts(kitchen)
+  const read = [
+    tape === null ? 'precision of the tape not stated' : `taped ± ${tape} mm`,
+    level === null ? 'of the level not stated' : `levelled ± ${level} mm`,
+  ].join(', ')
+  return (
+    <header className="sheet-head">
+      <div>
+        <h1>{title}</h1>
+        <p>
+          {plan.name}
+          {plan.demo ? ', invented for practice' : ''} · {about}
+        </p>
+      </div>
+      <div className="stamp">
+        <p>
+          {date === null ? 'Date of survey not stated' : `Survey of ${dateText(date)}`} · {read}
+        </p>
+        <p>
+          Holds until the room, a unit or a wish changes · <span className="figure">{plan.stamp.hash.slice(0, 8)}</span>
+          {` · rules ${plan.stamp.rules}, ${plan.stamp.region ?? 'country not chosen'}`}
+        </p>
+      </div>
+    </header>
+  )
+}

@@ -1,0 +1,89 @@
+import type { Plan, WallFrame } from '../../core/plan/types'
+import { inputName } from '../names'
+import { keyOf, words } from '../words'
+import { HoleTable } from './HoleTable'
+import { LegTable } from './LegTable'
+import { LineTable } from './LineTable'
+import { SheetHead } from './SheetHead'
+import { HoleMark } from './wall/Holes'
+import { WallDrawing } from './wall/WallDrawing'
+
+interface Props {
+  readonly plan: Plan
+  readonly frame: WallFrame
+  readonly name: string
+}
+
+/** One wall on paper: its drawing with what must be said beside it, then its figures as tables. */
+export function WallSheet({ plan, frame, name }: Props) {
+  const holes = plan.holes.filter((h) => h.wall === frame.wall)
+  const undrawn = plan.bands.filter((b) => b.wall === frame.wall && b.unknownBecause.length > 0)
+  return (
+    <section className="sheet wall-sheet" aria-label={name}>
+      <SheetHead plan={plan} title={`${name}, seen from inside the room`} about="mm, heights from the line, lengths from the left corner" />
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard */}
+      <div className="scroll drawing" role="group" aria-label={`Drawing of ${name}`} tabIndex={0}>
+        <WallDrawing plan={plan} frame={frame} id={`bands-${frame.wall}`} />
+      </div>
+      <div className="under-drawing">
+        {holes
+          .filter((h) => h.verdict === 'refused')
+          .map((h) => (
+            <p className="stop" key={h.id}>
+              {h.against.map((m) => (
+                <span key={keyOf(m)}>{words(m)} </span>
+              ))}
+            </p>
+          ))}
+        {undrawn.length > 0 && (
+          <p className="stop">
+            Not hatched, for its place is not known: {[...new Set(undrawn.flatMap((b) => b.unknownBecause.map((id) => inputName(id, plan))))].join('; ')}.
+          </p>
+        )}
+        <p className="caution-line">
+          Outside the hatching is not proved clear: trace, isolate, have it proved dead by someone competent, then drill.
+        </p>
+        <Legend />
+      </div>
+      <div className="tables">
+        <HoleTable holes={holes} plan={plan} />
+        <LineTable plan={plan} wall={frame.wall} />
+        <LegTable plan={plan} wall={frame.wall} />
+      </div>
+    </section>
+  )
+}
+
+const MARKS = [
+  { purpose: 'rail', isRefused: false, say: 'rail, plate or cleat' },
+  { purpose: 'second-fixing', isRefused: false, say: 'second fixing or restraint' },
+  { purpose: 'base-bracket', isRefused: false, say: 'base bracket' },
+  { purpose: 'rail', isRefused: true, say: 'not to be drilled' },
+] as const
+
+function Legend() {
+  return (
+    <ul className="legend">
+      {MARKS.map(({ purpose, isRefused, say }) => (
+        <li key={say}>
+          <svg viewBox="-11 -11 22 22" aria-hidden="true" focusable="false">
+            <HoleMark purpose={purpose} isRefused={isRefused} />
+          </svg>
+          {say}
+        </li>
+      ))}
+      <li>
+        <svg viewBox="0 0 22 22" aria-hidden="true" focusable="false">
+          <path d="M-2 8 8 -2M-2 17 17 -2M2 24 24 2M11 24 24 11" stroke="#b5562c" strokeWidth="2" />
+        </svg>
+        cables or pipes are to be expected
+      </li>
+      <li>
+        <svg viewBox="0 0 22 22" aria-hidden="true" focusable="false">
+          <path d="M6 0h10v22H6z" fill="#d9b98a" stroke="#8a6433" strokeDasharray="4 3" />
+        </svg>
+        stud, its middle lettered above
+      </li>
+    </ul>
+  )
+}

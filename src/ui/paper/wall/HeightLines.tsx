@@ -1,0 +1,85 @@
+import { valueOf } from '../../../core/figure'
+import type { HeightLine } from '../../../core/plan/types'
+import { numberText } from '../../../core/words/format'
+import { COLORS, type Pen } from './pen'
+import { spread } from './spread'
+
+export const LINE_NAMES: Readonly<Record<HeightLine['of'], string>> = {
+  line: 'the line',
+  'base-underside': 'base underside',
+  'base-top': 'base top',
+  'worktop-top': 'worktop top',
+  'wall-underside': 'wall underside',
+  'wall-top': 'wall top',
+  'tall-underside': 'tall underside',
+  'tall-top': 'tall top',
+  plate: 'plate',
+  rail: 'rail',
+  bracket: 'bracket',
+}
+
+interface Level {
+  readonly key: string
+  readonly text: string
+  readonly isDatum: boolean
+  readonly z: number
+  readonly stretches: readonly (readonly [number, number])[]
+}
+
+/** Lines that share a height are one level with one label, which names them all. */
+export function levelsOf(lines: readonly HeightLine[], pen: Pen): readonly Level[] {
+  const byHeight = new Map<string, { lines: HeightLine[]; z: number }>()
+  for (const line of lines) {
+    const z = valueOf(line.height)
+    if (z === undefined) continue
+    const key = numberText(line.height, { signed: true }) ?? ''
+    const level = byHeight.get(key) ?? { lines: [], z }
+    level.lines.push(line)
+    byHeight.set(key, level)
+  }
+  return [...byHeight].map(([key, level]) => {
+    const names = [...new Set(level.lines.map((l) => LINE_NAMES[l.of] ?? l.of))]
+    return {
+      key,
+      z: level.z,
+      isDatum: level.lines.some((l) => l.of === 'line'),
+      text: `${names.join(', ')} ${key}`,
+      stretches: level.lines.map((l) => [l.from ?? pen.span.left, l.to ?? pen.span.right] as const),
+    }
+  })
+}
+
+/** Heights to strike, each with its name and figure at the right, leaders bent where labels had to make room. */
+export function HeightLines({ lines, pen }: { readonly lines: readonly HeightLine[]; readonly pen: Pen }) {
+  const { span, step, text, y } = pen
+  const levels = levelsOf(lines, pen)
+  const labels = spread(
+    levels.map(({ z }) => y(z)),
+    text * 1.2,
+  )
+  return levels.map(({ key, text: label, isDatum, z, stretches }, i) => {
+    const color = isDatum ? COLORS.ink : COLORS.chalk
+    const at = labels[i] as number
+    const dash = `${16 * step} ${4 * step} ${3 * step} ${4 * step}`
+    return (
+      <g key={key}>
+        {isDatum ? (
+          <line x1={-24 * step} x2={span.right} y1={y(z)} y2={y(z)} stroke={color} strokeWidth={1.5 * step} strokeDasharray={dash} />
+        ) : (
+          stretches.map(([from, to]) => (
+            <line key={`${from} ${to}`} x1={from} x2={to} y1={y(z)} y2={y(z)} stroke={color} strokeWidth={2 * step} />
+          ))
+        )}
+        <path
+          d={`M${span.right} ${y(z)}h${6 * step}L${span.right + 22 * step} ${at}h${4 * step}`}
+          fill="none"
+          stroke={color}
+          strokeWidth={step}
+        />
+        <text x={span.right + 30 * step} y={at + text * 0.34} fill={color} fontWeight="600" fontSize={Math.min(text, (172 * step) / (label.length * 0.6))}>
+          {label}
+        </text>
+      </g>
+    )
+  })
+}

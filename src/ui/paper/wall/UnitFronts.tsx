@@ -1,0 +1,119 @@
+import { valueOf } from '../../../core/figure'
+import type { UnitPlan } from '../../../core/plan/types'
+import { COLORS, type Pen, type Reaching, textWidth } from './pen'
+import type { Box } from './spread'
+
+/** The lettering of a unit's name: on its front, in the upper part of a base or tall unit and the middle of a wall unit. */
+export function nameBox(unit: UnitPlan, pen: Pen): (Box & { readonly size: number; readonly lines: readonly string[] }) | null {
+  const [left, right, bottom, top] = edges(unit)
+  if (left === undefined || right === undefined || bottom === undefined || top === undefined) return null
+  const room = right - left - 8 * pen.step
+  const lines = textWidth(unit.name, pen.text) <= room ? [unit.name] : halves(unit.name)
+  const widest = Math.max(...lines.map((line) => textWidth(line, 1)))
+  const size = Math.min(pen.text, room / widest)
+  const w = widest * size
+  const h = lines.length * size * 1.25
+  return { x: (left + right) / 2 - w / 2, y: pen.y((top + bottom) / 2) - h / 2, w, h, size, lines }
+}
+
+/** A name in two lines, broken at the space nearest its middle. */
+function halves(name: string): readonly string[] {
+  const spaces = [...name].flatMap((c, i) => (c === ' ' ? [i] : []))
+  const [first] = spaces.sort((a, b) => Math.abs(a - name.length / 2) - Math.abs(b - name.length / 2))
+  return first === undefined ? [name] : [name.slice(0, first), name.slice(first + 1)]
+}
+
+const edges = (unit: UnitPlan) => [unit.left, unit.right, unit.underside, unit.top].map(valueOf)
+
+export function UnitFronts({ units, pen }: { readonly units: readonly UnitPlan[]; readonly pen: Pen }) {
+  return units.map((unit) => <UnitFront key={unit.unit} unit={unit} pen={pen} />)
+}
+
+function UnitFront({ unit, pen }: { readonly unit: UnitPlan; readonly pen: Pen }) {
+  const [left, right, bottom, top] = edges(unit)
+  if (left === undefined || right === undefined || bottom === undefined || top === undefined) return null
+  const isSpace = unit.kind === 'appliance-space'
+  const { step, y } = pen
+  return (
+    <g>
+      <rect
+        x={left}
+        y={y(top)}
+        width={right - left}
+        height={top - bottom}
+        fill={COLORS.paper}
+        fillOpacity={isSpace ? 0 : 0.5}
+        stroke={isSpace ? COLORS.pencil : COLORS.ink}
+        strokeWidth={1.8 * step}
+        strokeDasharray={isSpace ? `${7 * step} ${5 * step}` : undefined}
+      />
+      <Legs unit={unit} left={left} bottom={bottom} pen={pen} />
+    </g>
+  )
+}
+
+/** The back feet hide behind the front ones, as seen from in front. */
+function Legs({ unit, left, bottom, pen }: { readonly unit: UnitPlan; readonly left: number; readonly bottom: number; readonly pen: Pen }) {
+  const front = Math.max(...unit.legs.map((leg) => leg.y))
+  return unit.legs.map((leg) => {
+    const floor = valueOf(leg.floor)
+    if (floor === undefined || leg.y < front - 1) return null
+    return (
+      <path
+        key={leg.foot}
+        d={`M${left + leg.x} ${pen.y(bottom)}V${pen.y(floor)}M${left + leg.x - 18} ${pen.y(floor)}h36`}
+        stroke={COLORS.ink}
+        strokeWidth={3 * pen.step}
+      />
+    )
+  })
+}
+
+/** Names over everything that is drawn on the fronts, with a rim of paper so that hatching does not cross them. */
+export function UnitNames({ units, pen }: { readonly units: readonly UnitPlan[]; readonly pen: Pen }) {
+  return units.map((unit) => {
+    const box = nameBox(unit, pen)
+    if (box === null) return null
+    return (
+      <text
+        key={unit.unit}
+        textAnchor="middle"
+        fontSize={box.size}
+        fontWeight="600"
+        fill={COLORS.ink}
+        stroke={COLORS.paper}
+        strokeWidth={4 * pen.step}
+        strokeLinejoin="round"
+        paintOrder="stroke"
+      >
+        {box.lines.map((line, i) => (
+          <tspan key={line} x={box.x + box.w / 2} y={box.y + (i + 0.95) * box.size * 1.2}>
+            {line}
+          </tspan>
+        ))}
+      </text>
+    )
+  })
+}
+
+/** Units of the next wall that stand in this one's corner: their outline only. */
+export function ReachingUnits({ reaching, pen }: { readonly reaching: readonly Reaching[]; readonly pen: Pen }) {
+  return reaching.map(({ unit, left, right }) => {
+    const [, , bottom, top] = edges(unit)
+    if (bottom === undefined || top === undefined) return null
+    return (
+      <rect
+        key={unit.unit}
+        x={left}
+        y={pen.y(top)}
+        width={right - left}
+        height={top - bottom}
+        fill={COLORS.paper}
+        fillOpacity={0.3}
+        stroke={COLORS.pencil}
+        strokeWidth={pen.step}
+        strokeDasharray={`${2 * pen.step} ${4 * pen.step}`}
+      />
+    )
+  })
+}
