@@ -6,6 +6,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './app/App'
 import { demos } from './app/demos'
+import { openAtStart, rememberAlways } from './app/remember'
 import { makeActions } from './state/actions'
 import type { PlanWorker } from './state/planner'
 import { makeStore } from './state/store'
@@ -16,9 +17,14 @@ if (root === null) throw new Error('index.html has no element with id "root"')
 const store = makeStore()
 const actions = makeActions(
   store,
-  () => new Worker(new URL('./worker/plan-worker.ts', import.meta.url), { type: 'module' }) as unknown as PlanWorker,
+  () =>
+    new Worker(new URL('./worker/plan-worker.ts', import.meta.url), {
+      type: 'module',
+    }) as unknown as PlanWorker,
+  () => new Date().toISOString(),
 )
-if (demos[0] !== undefined) actions.open(demos[0].text)
+rememberAlways(store)
+if (demos[0] !== undefined) void openAtStart(actions, demos[0].text)
 
 createRoot(root).render(
   <StrictMode>

@@ -1,9 +1,20 @@
-import lShape from '../../scenes/l-shape.dryrun.json?raw'
-import oneWall from '../../scenes/one-wall.dryrun.json?raw'
 import type { DemoKitchen } from '../ui/survey/SurveyPlace'
 
-/** The invented kitchens that come with the app; the first is open at the start. */
+/** The invented kitchens that come with the app, each loaded when it is asked for; the first is open at the start. */
 export const demos: readonly DemoKitchen[] = [
-  { name: 'Mill Lane', text: lShape },
-  { name: 'Garden flat', text: oneWall },
+  {
+    name: 'Mill Lane',
+    about: 'an L of timber-stud walls with a tall unit, wall units on a rail and a dishwasher',
+    text: () => import('../../scenes/l-shape.dryrun.json?raw').then((m) => m.default),
+  },
+  {
+    name: 'Garden flat',
+    about: 'one masonry wall between two returns, wall units on plates',
+    text: () => import('../../scenes/one-wall.dryrun.json?raw').then((m) => m.default),
+  },
+  {
+    name: 'Everybody’s wishes',
+    about: 'wishes that cannot all be kept, so that there is no order',
+    text: () => import('../../scenes/no-order.dryrun.json?raw').then((m) => m.default),
+  },
 ]

@@ -1,6 +1,6 @@
 import type { Given, GivenAccessory, GivenRect, GivenService, GivenWall } from './given'
 import type { Levels } from './levels'
-import { type Measure, work } from './measure'
+import { type Measure, nought, work } from './measure'
 import { fromLeft, leftCorner, type Room, rightCorner, roomPoint } from './room'
 import { highestOver, lowestOver } from './surface'
 
@@ -113,7 +113,7 @@ function accessoryBands(levels: Levels, room: Room, wall: GivenWall, a: GivenAcc
   return { bands, unknown: bands.length === 2 ? [] : [a.id] }
 }
 
-/** A strip at each end that is an internal corner. An end whose corner nobody has measured leaves it open. */
+/** A strip at each end that is an internal corner. An end of which the file says nothing may be one: either will do. */
 function cornerBands(given: Given, wall: GivenWall, region: RegionBands): WallBands {
   const length = wall.length.value
   const ends = [
@@ -121,8 +121,8 @@ function cornerBands(given: Given, wall: GivenWall, region: RegionBands): WallBa
     { corner: rightCorner(given, wall), left: (length ?? 0) - region.cornerStrip, right: length ?? 0 },
   ]
   const bands = ends.flatMap(({ corner, left, right }, i): readonly OwnBand[] => {
-    if (corner === null || (i === 1 && length === null)) return []
-    if (corner.value !== null && corner.value >= 180) return []
+    if (i === 1 && length === null) return []
+    if (corner?.value !== undefined && corner.value !== null && corner.value >= 180) return []
     return [
       {
         wall: wall.id,
@@ -133,7 +133,7 @@ function cornerBands(given: Given, wall: GivenWall, region: RegionBands): WallBa
         right: i === 0 ? right : OPEN,
         bottom: -OPEN,
         top: OPEN,
-        weight: corner.value === null ? 'either' : 'refuse',
+        weight: (corner?.value ?? null) === null ? 'either' : 'refuse',
       },
     ]
   })
@@ -143,7 +143,7 @@ function cornerBands(given: Given, wall: GivenWall, region: RegionBands): WallBa
 /** The strip below the ceiling, from the lowest ceiling read along the wall; a hole between that and the ceiling over the hole itself is judged either way. */
 function ceilingBand(levels: Levels, room: Room, wall: GivenWall, region: RegionBands): WallBands {
   const length = wall.length.value
-  const from = pointOver(room, wall, { value: 0, assumed: false, from: [], missing: [] })
+  const from = pointOver(room, wall, nought)
   const to = pointOver(room, wall, wall.length)
   if (length === null || from === null || to === null) return { bands: [], unknown: [] }
   const known = levels.ceiling.readings.flatMap((r) => (r.z.value === null ? [] : [r.z.value]))
@@ -169,7 +169,7 @@ function ceilingBand(levels: Levels, room: Room, wall: GivenWall, region: Region
 
 /** Level bands above the floor: sure between the highest and lowest floor along the wall, open on their rims. */
 function floorBands(levels: Levels, room: Room, wall: GivenWall, region: RegionBands): WallBands {
-  const from = pointOver(room, wall, { value: 0, assumed: false, from: [], missing: [] })
+  const from = pointOver(room, wall, nought)
   const to = pointOver(room, wall, wall.length)
   if (from === null || to === null) return { bands: [], unknown: [] }
   const low = lowestOver(levels.floor, [from, to])

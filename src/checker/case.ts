@@ -3,7 +3,7 @@ import { bandsOf, type WallBands } from './bands'
 import type { FactBook } from './facts'
 import type { Given, GivenUnit, GivenWall } from './given'
 import type { Levels } from './levels'
-import { type Measure, notKnown, sum } from './measure'
+import { type Measure, notKnown, sum, taken } from './measure'
 import { stretches, type UnitStretch } from './positions'
 import type { Achieved } from './read-log'
 import type { Refuse } from './report'
@@ -23,6 +23,8 @@ export interface Case {
   /** Position of every operation in the order of the plan. */
   readonly place: ReadonlyMap<string, number>
   readonly bands: ReadonlyMap<string, WallBands>
+  /** What is wrong with the plan's triangles over the floor readings; null when nothing is. */
+  readonly floorFault: string | null
   readonly refuse: Refuse
 }
 
@@ -33,6 +35,7 @@ export function buildCase(
   achieved: Achieved,
   facts: FactBook,
   plan: Plan,
+  floorFault: string | null,
   refuse: Refuse,
 ): Case {
   const { units, parts } = stretches(given)
@@ -48,7 +51,20 @@ export function buildCase(
     planUnits: new Map(plan.units.map((u) => [u.unit, u])),
     place: new Map(plan.operations.map((op, i) => [op.id, i])),
     bands: new Map(given.walls.map((wall) => [wall.id, bandsOf(given, room, levels, wall)])),
+    floorFault,
     refuse,
+  }
+}
+
+/** Works something out once for each case. */
+export function oncePerCase<T>(make: (c: Case) => T): (c: Case) => T {
+  const made = new WeakMap<Case, { readonly value: T }>()
+  return (c) => {
+    const before = made.get(c)
+    if (before !== undefined) return before.value
+    const value = make(c)
+    made.set(c, { value })
+    return value
   }
 }
 
@@ -59,10 +75,7 @@ export function wallOf(c: Case, id: string): GivenWall | undefined {
 /** Underside of a unit as the plan sets it: a choice, judged against every demand elsewhere. */
 export function underside(c: Case, unit: string): Measure {
   const figure = c.planUnits.get(unit)?.underside
-  if (figure === undefined) return notKnown('units')
-  if (figure.state === 'unknown')
-    return { value: null, assumed: false, from: figure.from, missing: figure.missing }
-  return { value: figure.value, assumed: figure.state === 'assumed', from: figure.from, missing: [] }
+  return figure === undefined ? notKnown('units') : taken(figure)
 }
 
 export function topOf(c: Case, unit: GivenUnit): Measure {

@@ -2,6 +2,7 @@ import type { Plan } from '../core/plan/types'
 import { buildCase, type Case } from './case'
 import { factBook } from './facts'
 import { buildLevels, floorReadings, trianglesById } from './levels'
+import { checkAdjusters } from './obligations/adjusters'
 import { checkBands } from './obligations/bands'
 import { checkChanges } from './obligations/changes'
 import { checkFigures } from './obligations/figures'
@@ -33,6 +34,7 @@ const OBLIGATIONS: readonly ((c: Case) => void)[] = [
   checkUnits,
   checkHeights,
   checkLegs,
+  checkAdjusters,
   checkLines,
   checkRails,
   checkBands,
@@ -74,6 +76,8 @@ function caseFor(kitchenJson: unknown, plan: Plan, dayLog: unknown, refuse: Refu
   const ids = plan.floor.triangles.map((t) => t.readings)
   const triangles = trianglesById(readings, ids) ?? []
   // Triangles that are no Delaunay triangulation are refused; then the checker goes on with its own.
-  const sound = triangles.length === ids.length && triangulationFault(readings, triangles) === null
-  return buildCase(given, room, buildLevels(given, room, sound ? ids : null), achieved, facts, plan, refuse)
+  const fault = triangulationFault(readings, triangles)
+  const sound = triangles.length === ids.length && fault === null
+  const levels = buildLevels(given, room, sound ? ids : null)
+  return buildCase(given, room, levels, achieved, facts, plan, fault, refuse)
 }

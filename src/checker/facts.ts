@@ -14,11 +14,14 @@ export function factBook(
   logEntries: ReadonlySet<string>,
 ): FactBook {
   const file = rootSpot(kitchen, observed)
+  const lists = new Map<string, ReadonlyMap<string, Spot>>()
   const seen = new Map<string, FactState>()
   return (id) => {
     const before = seen.get(id)
     if (before !== undefined) return before
-    const state = id.startsWith('log.') ? logged(id, logEntries) : lookUp(file, KITCHEN_FACTS, id.split('.'))
+    const state = id.startsWith('log.')
+      ? logged(id, logEntries)
+      : lookUp(file, KITCHEN_FACTS, id.split('.'), lists)
     seen.set(id, state)
     return state
   }
@@ -28,25 +31,30 @@ function logged(id: string, entries: ReadonlySet<string>): FactState {
   return entries.has(id.split('.')[1] ?? '') ? 'known' : 'no such fact'
 }
 
-function lookUp(spot: Spot, shape: FactShape, way: readonly string[]): FactState {
+/** The things of every list looked into so far, by id. */
+type Lists = Map<string, ReadonlyMap<string, Spot>>
+
+function lookUp(spot: Spot, shape: FactShape, way: readonly string[], lists: Lists): FactState {
   const [step, ...rest] = way
   if (step === undefined) return stateOf(spot, shape)
   if (typeof shape === 'string') return 'no such fact'
   if ('list' in shape) {
     // The line needs no entry in the file: it is what everything is measured from.
     if (spot.id === 'lines' && step === 'line') return 'known'
-    const item = listed(spot).find((thing) => ownId(thing) === step)
-    return item === undefined ? 'no such fact' : lookUp(item, shape.list, rest)
+    const items = lists.get(spot.id) ?? listed(spot)
+    lists.set(spot.id, items)
+    const item = items.get(step)
+    return item === undefined ? 'no such fact' : lookUp(item, shape.list, rest, lists)
   }
   const inner = Object.hasOwn(shape.fields, step) ? shape.fields[step] : undefined
-  return inner === undefined ? 'no such fact' : lookUp(at(spot, step), inner, rest)
+  return inner === undefined ? 'no such fact' : lookUp(at(spot, step), inner, rest, lists)
 }
 
-function listed(spot: Spot): readonly Spot[] {
-  return itemsAt({ ...spot, json: { here: spot.json } }, 'here').map((thing) => ({
-    ...thing,
-    id: `${spot.id}.${ownId(thing)}`,
-  }))
+function listed(spot: Spot): ReadonlyMap<string, Spot> {
+  const things = itemsAt({ ...spot, json: { here: spot.json } }, 'here')
+  return new Map(
+    things.map((thing) => [ownId(thing), { ...thing, id: `${spot.id}.${ownId(thing)}` }] as const),
+  )
 }
 
 /** A group of figures (a height, a place, a list of readings) is known when something of it is. */

@@ -2,7 +2,7 @@ import type { Case } from './case'
 import type { Polygon } from './polygon'
 import { fromLeft, wallRectangle, wallStrips } from './room'
 import type { Prism } from './solids'
-import { lowestOver } from './surface'
+import { lowestSpanned } from './surface'
 
 /** What never moves: walls as strips behind their faces, and boxings, beams and the like. */
 export interface FixedThing {
@@ -43,11 +43,12 @@ function boxes(c: Case): readonly FixedThing[] {
 }
 
 /**
- * Lowest ceiling over an area as read: at its corners and at the readings in it. Null when nothing is read there. The
- * plan may go by the lowest reading near by, which is lower still.
+ * Lowest ceiling over an area: of the surface through the readings where it spans the area, of all readings where it does
+ * not reach. Null when nothing is read, or a reading is not known.
  */
 export function ceilingOver(c: Case, over: Polygon): number | null {
-  const known = c.levels.ceiling.readings.flatMap((r) => (r.z.value === null ? [] : [r.z.value]))
-  if (known.length < c.levels.ceiling.readings.length || known.length === 0) return null
-  return lowestOver(c.levels.ceiling, over) ?? Math.min(...known)
+  const { ceiling } = c.levels
+  const known = ceiling.readings.flatMap((r) => (r.z.value === null ? [] : [r.z.value]))
+  if (known.length < ceiling.readings.length || known.length === 0) return null
+  return lowestSpanned(ceiling, over) ?? Math.min(...known)
 }

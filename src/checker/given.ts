@@ -140,6 +140,8 @@ export interface GivenUnit {
     readonly plateHolePitch: Measure
     readonly hangerIn: Measure
     readonly hookLift: Measure
+    readonly up: Measure
+    readonly down: Measure
   }
   readonly backRail: GivenZone
   readonly bottomRail: GivenZone

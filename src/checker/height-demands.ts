@@ -1,8 +1,8 @@
-import { type Case, topOf, underside } from './case'
+import { type Case, oncePerCase, topOf, underside } from './case'
 import { ceilingOver } from './fixed-things'
 import type { GivenAppliance, GivenFinishing, GivenHeight, GivenUnit, GivenWish } from './given'
 import { placePoint } from './levels'
-import { exactly, less, type Measure, notKnown, nought, orElse, plus, sum, work } from './measure'
+import { exactly, less, type Measure, notKnown, nought, orElse, plus, sum, taken, work } from './measure'
 import { floorAt, floorUnder } from './obligations/legs'
 import { hull } from './polygon'
 import { groupOf, isCarcass, isHung, type UnitStretch } from './positions'
@@ -22,7 +22,7 @@ export interface OwnDemand {
 
 const FINGERS = 10
 
-export function ownDemands(c: Case): readonly OwnDemand[] {
+export const ownDemands = oncePerCase((c: Case): readonly OwnDemand[] => {
   const units = [...c.units.values()].filter((u) => isCarcass(u.unit))
   return [
     ...units.filter((u) => u.unit.stands === 'legs').flatMap((u) => legReach(c, u.unit)),
@@ -38,15 +38,12 @@ export function ownDemands(c: Case): readonly OwnDemand[] {
     ...c.given.finishing.filter((f) => f.kind === 'plinth').flatMap((f) => plinth(c, f)),
     ...c.given.heightWishes.map((wish) => wished(c, wish)),
   ]
-}
+})
 
 /** A height as the plan has chosen it. */
 export function chosen(c: Case, name: string): Measure {
   const figure = c.plan.heights.values.find((v) => v.of === name)?.height
-  if (figure === undefined) return notKnown('heights')
-  return figure.state === 'unknown'
-    ? { value: null, assumed: false, from: figure.from, missing: figure.missing }
-    : { value: figure.value, assumed: figure.state === 'assumed', from: figure.from, missing: [] }
+  return figure === undefined ? notKnown('heights') : taken(figure)
 }
 
 function legReach(c: Case, unit: GivenUnit): readonly OwnDemand[] {

@@ -1,6 +1,6 @@
 import type { PlanPoint } from '../core/plan/types'
 import type { Given, GivenHeight, GivenPlace } from './given'
-import { isKnown, less, type Measure, notKnown, sum } from './measure'
+import { isKnown, less, type Measure, notKnown, nought, sum } from './measure'
 import { fromLeft, pointMeasures, type Room } from './room'
 import { type Reading, type Surface, surfaceOver, type Triangle } from './surface'
 
@@ -60,7 +60,7 @@ export function placePoint(
 function lineLevel(given: Given, id: string): Measure {
   const line = given.lines.find((l) => l.id === id)
   // A file without lines still has the line: height 0, exactly.
-  if (line === undefined) return { value: 0, assumed: false, from: [`lines.${id}`], missing: [] }
+  if (line === undefined) return nought
   return line.offset
 }
 

@@ -3,25 +3,24 @@ import { at, isRecord, type Spot } from './json'
 import { typedLength } from './length'
 
 /**
- * A measure: a length, angle or the like as this checker reads or works it out, with the facts it came from. It is the
- * checker's own reckoning, kept apart from the plan's figures so that the two can be laid side by side.
+ * A measure: a length, angle or the like as this checker reads or works it out, or the facts that are missing for it. It
+ * is the checker's own reckoning, kept apart from the plan's figures so that the two can be laid side by side.
  */
 export interface Measure {
   readonly value: number | null
   readonly assumed: boolean
-  readonly from: readonly string[]
   /** Facts that are not known; empty exactly when there is a value. */
   readonly missing: readonly string[]
 }
 
-export const nought: Measure = { value: 0, assumed: false, from: [], missing: [] }
+export const nought: Measure = { value: 0, assumed: false, missing: [] }
 
 export function exactly(value: number): Measure {
   return { ...nought, value }
 }
 
 export function notKnown(...missing: readonly string[]): Measure {
-  return { value: null, assumed: false, from: missing, missing }
+  return { value: null, assumed: false, missing }
 }
 
 /** A figure of the file as typed: bare, as text, or an object with its own precision; null or left out is not known. */
@@ -30,7 +29,7 @@ export function measureAt(spot: Spot, ...keys: readonly string[]): Measure {
   const full = isRecord(fact.json) ? fact.json : { value: fact.json }
   const value = numberFrom(full['value'])
   if (value === null) return notKnown(fact.id)
-  return { value, assumed: full['assumed'] === true, from: [fact.id], missing: [] }
+  return { value, assumed: full['assumed'] === true, missing: [] }
 }
 
 function numberFrom(typed: unknown): number | null {
@@ -40,11 +39,11 @@ function numberFrom(typed: unknown): number | null {
 
 /** A measure worked out from others: unknown if any of them is. */
 export function work(inputs: readonly Measure[], how: (...values: number[]) => number): Measure {
-  const from = inputs.flatMap((m) => m.from)
-  const missing = inputs.flatMap((m) => m.missing)
-  if (inputs.some((m) => m.value === null)) return { value: null, assumed: false, from, missing }
-  const values = inputs.map((m) => m.value ?? 0)
-  return { value: how(...values), assumed: inputs.some((m) => m.assumed), from, missing: [] }
+  if (inputs.some((m) => m.value === null)) {
+    return { value: null, assumed: false, missing: inputs.flatMap((m) => m.missing) }
+  }
+  const value = how(...inputs.map((m) => m.value ?? 0))
+  return { value, assumed: inputs.some((m) => m.assumed), missing: [] }
 }
 
 export function sum(...terms: readonly Measure[]): Measure {
@@ -68,6 +67,8 @@ export function isKnown(measure: Measure): boolean {
   return measure.value !== null
 }
 
-export function figureValue(figure: Figure): number | null {
-  return figure.state === 'unknown' ? null : figure.value
+/** A figure of the plan, taken over as it is: a choice the plan makes, judged elsewhere. */
+export function taken(figure: Figure): Measure {
+  if (figure.state === 'unknown') return { value: null, assumed: false, missing: figure.missing }
+  return { value: figure.value, assumed: figure.state === 'assumed', missing: [] }
 }

@@ -93,7 +93,9 @@ function ofUnit(c: Case, unit: GivenUnit): readonly Must[] {
   const up = isHung(unit) ? op('hang') : groupOf(unit) === 'tall' ? op('stand-up') : op('place')
   return [
     must('delivery before assembly', 'check-delivery:room', op('assemble')),
-    must('delivery before assembly', 'check-delivery:room', up, false),
+    ...[up, op('set-legs'), op('fit-hangers')].map((after) =>
+      must('delivery before assembly', 'check-delivery:room', after, false),
+    ),
     must('assembled before placed', op('assemble'), up),
     must('assembled before legs', op('assemble'), op('set-legs'), false),
     must('assembled before hangers', op('assemble'), op('fit-hangers'), false),

@@ -111,6 +111,18 @@ const lift = record({
 })
 const fits = oneOf('yes', 'no', 'not-known')
 
+const adjuster = record({
+  kind: oneOf('leg', 'height-screw'),
+  id: text,
+  x: figure,
+  y: figure,
+  perTurn: figure,
+  clockwise: maybe(oneOf('raises', 'lowers')),
+  place: maybe(text),
+  upLeft: figure,
+  downLeft: figure,
+})
+
 const unit = record({
   unit: text,
   name: text,
@@ -127,6 +139,7 @@ const unit = record({
   pose: maybe(pose),
   solid: list(box),
   legs: list(leg),
+  adjusters: list(adjuster),
   lift,
   holding: maybe(holding),
   standUp: maybe(record({ over: sides, pivot: text, blocks: figure, needed: figure, ceiling: figure, fits })),
@@ -178,7 +191,7 @@ const hole = record({
 
 const path = record({
   unit: text,
-  approach: oneOf('front', 'left', 'right', 'above'),
+  approach: oneOf('front', 'left', 'right', 'back', 'above'),
   segments: list(
     byWord('kind', {
       move: record({ from: pose, to: pose }),

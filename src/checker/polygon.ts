@@ -20,7 +20,17 @@ export function edgesOf(polygon: Polygon): readonly (readonly [PlanPoint, PlanPo
 
 /** What of one convex polygon lies in another: cut by each of its edges in turn (Sutherland and Hodgman, 1974). */
 export function overlap(subject: Polygon, window: Polygon): Polygon {
+  if (apart(subject, window)) return []
   return edgesOf(window).reduce<Polygon>((left, [a, b]) => keepLeftOf(left, a, b), subject)
+}
+
+/** Their upright bounding rectangles do not meet: nothing to cut. */
+function apart(one: Polygon, other: Polygon): boolean {
+  return (['x', 'y'] as const).some((axis) => {
+    const [a, b] = [one, other].map((polygon) => polygon.map((p) => p[axis]))
+    if (a === undefined || b === undefined) return true
+    return Math.max(...a) < Math.min(...b) || Math.max(...b) < Math.min(...a)
+  })
 }
 
 function keepLeftOf(polygon: Polygon, a: PlanPoint, b: PlanPoint): Polygon {
@@ -68,12 +78,12 @@ function chain(points: readonly PlanPoint[]): readonly PlanPoint[] {
 
 /** How far inside a convex polygon a point lies: the distance to its nearest side, negative outside. */
 export function depthInside(polygon: Polygon, p: PlanPoint): number {
-  return Math.min(
-    ...edgesOf(polygon).flatMap(([a, b]) => {
-      const long = Math.hypot(b.x - a.x, b.y - a.y)
-      return long < 1e-9 ? [] : [cross(a, b, p) / long]
-    }),
-  )
+  let least = Number.POSITIVE_INFINITY
+  for (const [a, b] of edgesOf(polygon)) {
+    const long = Math.hypot(b.x - a.x, b.y - a.y)
+    if (long >= 1e-9) least = Math.min(least, cross(a, b, p) / long)
+  }
+  return least
 }
 
 /** Least distance between two convex polygons; 0 when they touch or overlap. */

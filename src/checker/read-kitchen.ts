@@ -30,7 +30,7 @@ export function readKitchen(json: unknown, observed: ReadonlyMap<string, unknown
     lines: itemsAt(file, 'lines').map((line, i) => ({
       id: ownId(line),
       // The first line is the line: height 0, whatever is typed.
-      offset: i === 0 ? { ...nought, from: [line.id] } : measureAt(line, 'offset'),
+      offset: i === 0 ? nought : measureAt(line, 'offset'),
     })),
     walls: itemsAt(file, 'walls').map(readWall),
     ceiling: itemsAt(file, 'ceiling').map((c) => ({
@@ -137,6 +137,8 @@ function readUnit(spot: Spot): GivenUnit {
       plateHolePitch: measureAt(hanging, 'plateHolePitch'),
       hangerIn: measureAt(hanging, 'hangerIn'),
       hookLift: measureAt(hanging, 'hookLift'),
+      up: measureAt(hanging, 'up'),
+      down: measureAt(hanging, 'down'),
     },
     backRail: readZone(at(spot, 'backRail'), 'fromTop'),
     bottomRail: readZone(at(spot, 'bottomRail'), 'fromBottom'),

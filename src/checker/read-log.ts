@@ -34,10 +34,7 @@ export function readLog(dayLog: unknown): Achieved {
     floorAtFoot: new Map(
       ofKind('floor-at-foot').map((e) => [
         `${textAt(e, 'unit') ?? ''}.${textAt(e, 'foot') ?? ''}`,
-        cite(
-          e,
-          work([measureAt(e, 'drop')], (drop) => -drop),
-        ),
+        work([measureAt(e, 'drop')], (drop) => -drop),
       ]),
     ),
     observed: new Map(ofKind('observed').map((e) => [textAt(e, 'fact') ?? '', at(e, 'value').json ?? null])),
@@ -58,9 +55,5 @@ function entriesThatHold(entries: readonly Spot[]): readonly Spot[] {
 
 function upOrDown(entry: Spot): Measure {
   const up = measureAt(entry, 'up')
-  return cite(entry, isKnown(up) ? up : work([measureAt(entry, 'down')], (down) => -down))
-}
-
-function cite(entry: Spot, measure: Measure): Measure {
-  return { ...measure, from: [`log.${ownId(entry)}`], missing: measure.missing.map((id) => `log.${id}`) }
+  return isKnown(up) ? up : work([measureAt(entry, 'down')], (down) => -down)
 }

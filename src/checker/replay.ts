@@ -1,5 +1,5 @@
 import type { LocalBox, PlacingPath, Pose } from '../core/plan/types'
-import { type Case, underside } from './case'
+import { type Case, oncePerCase, underside } from './case'
 import { overlap, thinness } from './polygon'
 import { isCarcass } from './positions'
 import { carcassBoxes, meets, type Prism, poseAgainst, prismsAt } from './solids'
@@ -28,10 +28,17 @@ export function boxesOf(c: Case, unit: string): readonly LocalBox[] | null {
 
 /** The unit as it stands in the end. */
 export function standingSolid(c: Case, unit: string): readonly Prism[] {
-  const pose = finalPose(c, unit)
-  const boxes = boxesOf(c, unit)
-  return pose === null || boxes === null ? [] : prismsAt(pose, boxes)
+  return standingSolids(c).get(unit) ?? []
 }
+
+const standingSolids = oncePerCase((c): ReadonlyMap<string, readonly Prism[]> => {
+  const solids = [...c.units.keys()].map((unit) => {
+    const pose = finalPose(c, unit)
+    const boxes = boxesOf(c, unit)
+    return [unit, pose === null || boxes === null ? [] : prismsAt(pose, boxes)] as const
+  })
+  return new Map(solids)
+})
 
 /** Everything a unit sweeps on the moves of its path. */
 export function sweptSolid(c: Case, path: PlacingPath): readonly Prism[] {
@@ -46,6 +53,12 @@ function others(c: Case, unit: string): readonly string[] {
 
 /** Units that, standing in their place, would be met on the moves of a path. */
 export function pathBlockers(c: Case, path: PlacingPath): readonly string[] {
+  return allPathBlockers(c).get(path) ?? []
+}
+
+const allPathBlockers = oncePerCase((c) => new Map(c.plan.paths.map((path) => [path, blockersOf(c, path)])))
+
+function blockersOf(c: Case, path: PlacingPath): readonly string[] {
   const swept = sweptSolid(c, path)
   return others(c, path.unit).filter((id) =>
     standingSolid(c, id).some((solid) => swept.some((s) => meets(s, solid))),

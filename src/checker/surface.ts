@@ -184,12 +184,20 @@ export function lowestOver(surface: Surface, over: Polygon): number | null {
   return extremeOver(surface, over, Math.min)
 }
 
+/** The same over the part of the area that the triangles span; null when they span none of it. */
+export function lowestSpanned(surface: Surface, over: Polygon): number | null {
+  const values = spannedLevels(surface, over)
+  return values.length === 0 ? null : Math.min(...values)
+}
+
+function spannedLevels(surface: Surface, over: Polygon): readonly number[] {
+  return surface.triangles
+    .flatMap((t) => overlap(anticlockwiseTriangle(t), over).map((p) => interpolate(t, p)))
+    .flatMap((m) => (m.value === null ? [] : [m.value]))
+}
+
 function extremeOver(surface: Surface, over: Polygon, pick: (...values: number[]) => number): number | null {
-  const pieces = surface.triangles.flatMap((t) => {
-    const piece = overlap(anticlockwiseTriangle(t), over)
-    return piece.map((p) => interpolate(t, p))
-  })
-  const rim = over.map((p) => surface.at(p))
-  const values = [...pieces, ...rim].flatMap((m) => (m.value === null ? [] : [m.value]))
+  const rim = over.map((p) => surface.at(p)).flatMap((m) => (m.value === null ? [] : [m.value]))
+  const values = [...spannedLevels(surface, over), ...rim]
   return values.length === 0 ? null : pick(...values)
 }

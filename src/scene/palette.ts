@@ -25,6 +25,7 @@ export const roomShade = {
   boxing: '#E3DACA',
   band: '#BF5F33',
   studFill: '#E6D3B3',
+  placeWash: '#2E76C8',
 } as const
 
 /** One set of shades for the six ways a board of a carcass can face, and for what is inside it. */

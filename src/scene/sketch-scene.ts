@@ -19,12 +19,11 @@ import { sketchPlaces } from './parts/place-outline'
 import { sketchRails } from './parts/rails'
 import { sketchRoom } from './parts/room'
 import { sketchServices } from './parts/services'
-import { sketchShadow } from './parts/shadows'
+import { sketchFloorShadow, sketchWallShadows } from './parts/shadows'
 import { sketchStuds } from './parts/studs'
 import { sketchUnitBody } from './parts/unit-body'
 import type { RoomShape } from './room-shape'
 import { newSketch, type Place, ring, type Sketch } from './sketch'
-import { placedWall } from './wall-place'
 
 /** The picture of one operation: what keeps still, and the unit that travels, drawn in a frame of its own. */
 export interface SceneSketch {
@@ -65,6 +64,8 @@ export function sketchScene(
     sketchAccessories(still, standing, room, wall)
   }
   const moving = movingUnit(plan, standing)
+  const settled = standing.units.filter((u) => u !== moving)
+  for (const wall of room.walls) if (!hidden.has(wall.wall)) sketchWallShadows(still, settled, wall)
   for (const unit of standing.units) {
     if (unit === moving) continue
     if (isCutAway(unit, hidden)) sketchFootprint(still, unit, room)
@@ -79,10 +80,18 @@ export function sketchScene(
 
   const own = newSketch()
   sketchUnitBody(own, moving.unit, ownPlace, { isInHand: true, hasShelves: true })
-  if (standing.operation?.kind !== 'stand-up' || moving.unit.standUp?.pivot === 'feet') {
-    sketchLegs(own, moving.unit, ownPlace)
-  }
+  if (hasRoomForLegs(moving, room)) sketchLegs(own, moving.unit, ownPlace)
   return { still, moving: { unit: moving.unit.unit, sketch: own } }
+}
+
+/** A unit stood up or set down on its carcass has its legs off or wound in: at their full length they'd be in the floor. */
+function hasRoomForLegs({ unit, pose, tilt }: StandingUnit, room: RoomShape): boolean {
+  if (tilt !== null) return unit.standUp?.pivot === 'feet'
+  const longest = Math.max(
+    0,
+    ...unit.legs.map((l) => (l.extension.state === 'unknown' ? 0 : l.extension.value)),
+  )
+  return pose.z - longest > room.floorOr(pose) - 25
 }
 
 /** Right-handed own frame of the travelling unit: x along its width, y behind its back, z up. */
@@ -107,7 +116,7 @@ function sketchUnit(
   const isDrilled = standing.holes.some(
     (h) => h.isNow && holePlace(plan, standing, h.hole)?.inside?.unit.unit === unit.unit.unit,
   )
-  sketchShadow(still, unit, room, placedWall(plan, unit.unit.wall))
+  sketchFloorShadow(still, unit, room)
   sketchUnitBody(still, unit.unit, place, { isInHand: unit.isInHand, hasShelves: !isDrilled })
   if (unit.tilt === null) sketchLegs(still, unit.unit, place)
   if (standing.levelOn === unit.unit.unit) sketchLevel(still, unit.unit, place)

@@ -9,11 +9,20 @@ export function NothingOpen() {
   const [title, more] = working
     ? ['Working it out.', 'The room, the units and the order of work are being worked through.']
     : broken !== null
-      ? ['The planner stopped.', `It said: ${broken}. Nothing of yours was changed. Load the page anew to try again.`]
+      ? [
+          'The planner stopped.',
+          `It said: ${broken}. Nothing of yours was changed. Load the page anew to try again.`,
+        ]
       : hasNoOrder
-        ? ['There is no order that keeps everything.', 'What clashes, and what to give up, stands under Survey and delivery.']
+        ? [
+            'There is no order that keeps everything.',
+            'What clashes, and what to give up, stands under Survey and delivery.',
+          ]
         : isRefused
-          ? ['The file could not be used.', 'What is wrong with it, and how to mend it, stands under Survey and delivery.']
+          ? [
+              'The file could not be used.',
+              'What is wrong with it, and how to mend it, stands under Survey and delivery.',
+            ]
           : ['No kitchen is open.', 'Open one, or begin an empty survey, under Survey and delivery.']
   return (
     <div className="page nothing-open">

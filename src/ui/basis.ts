@@ -20,7 +20,9 @@ export function basisText(basis: Basis): string {
     case 'standard':
       return ended([basis.source, basis.where].filter((part) => part !== '').join(', '))
     case 'common-practice':
-      return ended(`Common practice, no published source: ${basis.why}`)
+      return ended(
+        `Common practice, no published source: ${basis.why.replace(/^common practice[:,]?\s*/i, '')}`,
+      )
   }
 }
 
@@ -29,10 +31,12 @@ const MOST_NAMED = 6
 /** What a figure stands on, how true it is, and the facts it came from: one line each. */
 export function standsOn(figure: Figure, plan: Plan): readonly string[] {
   const unit = figure.unit === 'deg' ? '°' : ` ${figure.unit}`
-  const pm = figure.state === 'unknown' ? '' : figure.pm > 0 ? `Right to ± ${figure.pm}${unit}.` : 'Exact as given.'
+  const pm =
+    figure.state === 'unknown' ? '' : figure.pm > 0 ? `Right to ± ${figure.pm}${unit}.` : 'Exact as given.'
   const assumed = figure.state === 'assumed' ? 'Assumed: nobody has confirmed it yet.' : ''
   const missing = figure.state === 'unknown' ? `Find out first: ${named(figure.missing, plan)}.` : ''
-  const from = figure.state === 'unknown' || figure.from.length === 0 ? '' : `Comes from: ${named(figure.from, plan)}.`
+  const from =
+    figure.state === 'unknown' || figure.from.length === 0 ? '' : `Comes from: ${named(figure.from, plan)}.`
   return [basisText(figure.basis), pm, assumed, missing, from].filter((line) => line !== '')
 }
 

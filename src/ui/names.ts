@@ -67,7 +67,8 @@ const FIELD: Readonly<Record<string, string>> = {
   clockwise: 'what clockwise does',
 }
 
-const spaced = (key: string): string => key.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
+const spaced = (key: string): string =>
+  key.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
 
 /**
  * A fact in words: `walls.b.studs.s3.centre` is "centre of stud s3, wall B". What it is comes first, where it is after;

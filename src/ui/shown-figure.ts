@@ -27,7 +27,10 @@ const UNITS: Readonly<Partial<Record<ValueFigure['unit'], string>>> = {
 }
 
 /** A named figure as it stands on a slip: the number, signed where it is a height from the line, and its unit. */
-export function shownFigure(name: string, figure: ValueFigure): { readonly number: string; readonly unit: string } {
+export function shownFigure(
+  name: string,
+  figure: ValueFigure,
+): { readonly number: string; readonly unit: string } {
   const signed = FROM_LINE.has(name.split('.')[0] as string)
   const number = numberText(figure, { signed }) ?? ''
   if (figure.unit === 'turn') return { number, unit: figure.value > 1.125 ? 'turns' : 'turn' }

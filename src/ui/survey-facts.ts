@@ -13,7 +13,11 @@ const asObject = (value: unknown): Loose =>
 
 const text = (value: unknown): string | null => (typeof value === 'string' && value !== '' ? value : null)
 const number = (value: unknown): number | null =>
-  typeof value === 'number' ? value : typeof asObject(value)?.['value'] === 'number' ? (asObject(value)?.['value'] as number) : null
+  typeof value === 'number'
+    ? value
+    : typeof asObject(value)?.['value'] === 'number'
+      ? (asObject(value)?.['value'] as number)
+      : null
 
 /** The survey's own head: when, by whom, how finely; null where the file does not say. */
 export function surveyFacts(kitchen: unknown): SurveyFacts {

@@ -2,12 +2,20 @@
  * A kitchen small enough to be worked out with a pencil, and the plan for it, put together figure by figure: one brick
  * wall, a base unit on four legs, a wall unit on two plates, a worktop. Nothing here comes from the planner.
  */
-import type { Figure } from '../../src/core/figure'
+import type { UnknownFigure, ValueFigure } from '../../src/core/figure'
 import type { Message } from '../../src/core/message'
-import type { Hole, Operation, OrderReason, Plan, Pose, StateChange, UnitPlan } from '../../src/core/plan/types'
+import type {
+  Hole,
+  Operation,
+  OrderReason,
+  Plan,
+  Pose,
+  StateChange,
+  UnitPlan,
+} from '../../src/core/plan/types'
 
 const survey = { kind: 'survey' } as const
-export const mm = (value: number, ...from: readonly string[]): Figure => ({
+export const mm = (value: number, ...from: readonly string[]): ValueFigure => ({
   state: 'known',
   value,
   pm: 1,
@@ -15,7 +23,7 @@ export const mm = (value: number, ...from: readonly string[]): Figure => ({
   basis: survey,
   from,
 })
-const unknown = (...missing: readonly string[]): Figure => ({
+const unknown = (...missing: readonly string[]): UnknownFigure => ({
   state: 'unknown',
   unit: 'mm',
   basis: survey,
@@ -100,7 +108,15 @@ export const kitchen = {
   ],
   worktops: [{ id: 't1', over: ['b1'], thickness: 38 }],
   fixings: [
-    { id: 'plug', kind: 'screw-and-plug', length: 50, holeDepth: 36, for: ['plate', 'base-bracket'], into: ['brick'], bit: 7 },
+    {
+      id: 'plug',
+      kind: 'screw-and-plug',
+      length: 50,
+      holeDepth: 36,
+      for: ['plate', 'base-bracket'],
+      into: ['brick'],
+      bit: 7,
+    },
   ],
 } as const
 
@@ -154,16 +170,24 @@ function unitPlan(id: 'b1' | 'w1', depth: number, underside: number): UnitPlan {
     stands: id === 'b1' ? 'legs' : 'plates',
     pose: pose(0, underside),
     solid: [{ x0: 0, x1: 600, y0: 0, y1: depth, z0: 0, z1: 720 }],
+    adjusters: [],
     legs: id === 'b1' ? kitchen.units[0].feet.map(leg) : [],
     lift,
     holding: null,
     standUp: null,
-    hookOn: id === 'b1' ? null : { needed: mm(22, `${fact}.hanging.hookLift`), there: mm(312, 'ceiling.c1.height.up'), fits: 'yes' },
+    hookOn:
+      id === 'b1'
+        ? null
+        : { needed: mm(22, `${fact}.hanging.hookLift`), there: mm(312, 'ceiling.c1.height.up'), fits: 'yes' },
     achieved: null,
   }
 }
 
-function leg(foot: { readonly id: string; readonly x: number; readonly y: number }): UnitPlan['legs'][number] {
+function leg(foot: {
+  readonly id: string
+  readonly x: number
+  readonly y: number
+}): UnitPlan['legs'][number] {
   const floor = floorAt(300 + foot.x, foot.y)
   const from = readings.map((r) => `floor.readings.${r.id}.drop`)
   return {
@@ -180,7 +204,14 @@ function leg(foot: { readonly id: string; readonly x: number; readonly y: number
   }
 }
 
-function hole(id: string, purpose: Hole['purpose'], unit: string, along: number, height: number, number: number): Hole {
+function hole(
+  id: string,
+  purpose: Hole['purpose'],
+  unit: string,
+  along: number,
+  height: number,
+  number: number,
+): Hole {
   return {
     id,
     wall: 'a',
@@ -239,7 +270,11 @@ function operation(id: string, parts: OperationParts = {}): Operation {
   }
 }
 
-const change = (unit: string, from: StateChange['from'], to: StateChange['to']): StateChange => ({ unit, from, to })
+const change = (unit: string, from: StateChange['from'], to: StateChange['to']): StateChange => ({
+  unit,
+  from,
+  to,
+})
 
 const plates = ['plate.w1.left.1', 'plate.w1.right.1']
 const brackets = ['base-bracket.b1.left', 'base-bracket.b1.right']
@@ -340,7 +375,15 @@ function lines(): Plan['lines'] {
 }
 
 function bands(): Plan['bands'] {
-  const common = { wall: 'a', about: ['socket'], face: 'room', pm: 1, unknownBecause: [], from: [], basis: survey } as const
+  const common = {
+    wall: 'a',
+    about: ['socket'],
+    face: 'room',
+    pm: 1,
+    unknownBecause: [],
+    from: [],
+    basis: survey,
+  } as const
   return [
     { ...common, id: 'v', kind: 'accessory-vertical', left: 1447, right: 1553, bottom: null, top: null },
     { ...common, id: 'h', kind: 'accessory-horizontal', left: null, right: null, bottom: 7, top: 113 },
@@ -399,10 +442,12 @@ export function handBuiltPlan(): Plan {
     holes: [
       hole('plate.w1.left.1', 'plate', 'w1', 340, WALL_TOP - 50, 1),
       hole('plate.w1.right.1', 'plate', 'w1', 860, WALL_TOP - 50, 2),
-      ...([
-        ['left', 348, 3],
-        ['right', 852, 4],
-      ] as const).map(([side, along, n]) => ({
+      ...(
+        [
+          ['left', 348, 3],
+          ['right', 852, 4],
+        ] as const
+      ).map(([side, along, n]) => ({
         ...hole(`base-bracket.b1.${side}`, 'base-bracket', 'b1', along, BASE_TOP - 40, n),
         depth: mm(48, 'fixings.plug.length'),
       })),

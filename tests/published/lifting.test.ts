@@ -6,7 +6,14 @@ import type { HandZone } from '../../src/core/region/region'
 import { plain } from '../support/fixed-wall'
 
 const team = (...each: readonly number[]) =>
-  Number(plain(teamCapability(each.map((kg) => known(kg, 0, 'kg', [])), hseFilter)))
+  Number(
+    plain(
+      teamCapability(
+        each.map((kg) => known(kg, 0, 'kg', [])),
+        hseFilter,
+      ),
+    ),
+  )
 
 /** Team lifts: two lift two thirds of the sum, three half of it. Printed figures are cut off, not rounded. */
 test.each([

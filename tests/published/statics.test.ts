@@ -62,12 +62,15 @@ const published = [
   },
 ] as const
 
-test.each(published)('$source: tension in the top row, shear shared', ({ load, out, rows, top, shearEach, within }) => {
-  const count = rows.reduce((sum, row) => sum + row.count, 0)
-  const tension = rowTensions(load, out, rows)[0] ?? Number.NaN
-  expect(Math.abs(tension - top)).toBeLessThanOrEqual(within)
-  expect(Math.abs(load / count - shearEach)).toBeLessThanOrEqual(within)
-})
+test.each(published)(
+  '$source: tension in the top row, shear shared',
+  ({ load, out, rows, top, shearEach, within }) => {
+    const count = rows.reduce((sum, row) => sum + row.count, 0)
+    const tension = rowTensions(load, out, rows)[0] ?? Number.NaN
+    expect(Math.abs(tension - top)).toBeLessThanOrEqual(within)
+    expect(Math.abs(load / count - shearEach)).toBeLessThanOrEqual(within)
+  },
+)
 
 test('5.87: the resultant at the upper fixing is 721 N', () => {
   const [pull = Number.NaN] = rowTensions(600, 0.1, [{ height: 0.15, count: 1 }])

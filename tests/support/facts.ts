@@ -32,7 +32,10 @@ function collect(value: Json, found: Figure[]): void {
 export const SURVEYED = ['survey', 'lines', 'walls', 'ceiling', 'boxes', 'floor'] as const
 
 /** Ids of every quantity with a value in some parts of the file. */
-export function knownFacts(file: KitchenFile, parts: readonly (keyof Kitchen)[] = SURVEYED): readonly string[] {
+export function knownFacts(
+  file: KitchenFile,
+  parts: readonly (keyof Kitchen)[] = SURVEYED,
+): readonly string[] {
   const kitchen = kitchenOf(file)
   const found: Figure[] = []
   for (const part of parts) collect(kitchen[part], found)

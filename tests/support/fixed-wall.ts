@@ -171,7 +171,8 @@ export function worked(file: Json): Worked {
   const fixings = workOutFixings(kitchen, survey, positions, { undersides }, bands, region)
   const hole = (id: string): Hole => {
     const found = fixings.holes.find((h) => h.id === id)
-    if (found === undefined) throw new Error(`no hole ${id}; there are ${fixings.holes.map((h) => h.id).join(', ')}`)
+    if (found === undefined)
+      throw new Error(`no hole ${id}; there are ${fixings.holes.map((h) => h.id).join(', ')}`)
     return found
   }
   return { kitchen, survey, region, positions: positions.units, bands, fixings, hole }
@@ -184,14 +185,14 @@ export function plain(figure: Figure): number | string {
 
 /** A file with the quantity at this fact's place taken out. */
 export function without(file: Json, fact: string): Json {
-  const copy = structuredClone(file)
+  const copy: unknown = JSON.parse(JSON.stringify(file))
   const path = fact.split('.')
   const last = path.pop() as string
   let here = copy as Record<string, unknown>
   for (const step of path) here = into(here, step)
   if (here[last] === undefined) throw new Error(`nothing at ${fact}`)
   here[last] = null
-  return copy
+  return copy as Json
 }
 
 function into(here: unknown, step: string): Record<string, unknown> {

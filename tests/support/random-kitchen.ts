@@ -1,5 +1,5 @@
 import type { KitchenFile } from '../../src/core/kitchen/schema'
-import { randomFrom, type Random } from './prng'
+import { type Random, randomFrom } from './prng'
 import {
   cornerFile,
   isNotSquare,
@@ -14,7 +14,7 @@ import {
   type WallFile,
 } from './random-room'
 import { type Trouble, withTrouble, withUnknowns } from './random-troubles'
-import { randomUnits, type RunSpace, type UnitOptions } from './random-units'
+import { type RunSpace, randomUnits, type UnitOptions } from './random-units'
 import { randomFixings, randomWall } from './random-walls'
 
 /** An invented kitchen file, valid, and what is particular about it. The same for the same seed. */
@@ -43,9 +43,23 @@ export function randomKitchen(seed: number, options: RandomOptions = {}): Random
     [null, 2],
   ] as const)
   const tight = options.tight === true
-  const shape = randomShape(random, tight ? random.int(3, 4) : random.weighted([[1, 2], [2, 3], [3, 3], [4, 5], [5, 2], [6, 2]]), { tight })
+  const shape = randomShape(
+    random,
+    tight
+      ? random.int(3, 4)
+      : random.weighted([
+          [1, 2],
+          [2, 3],
+          [3, 3],
+          [4, 5],
+          [5, 2],
+          [6, 2],
+        ]),
+    { tight },
+  )
   const levels = randomLevels(random, random.chance(0.15) ? 12 : 5)
-  const count = random.int(1, options.most ?? 14)
+  const most = options.most ?? 14
+  const count = random.int(1, random.chance(0.35) ? most : Math.min(most, 6))
   const spaces = spacesIn(random, shape, levels, tight)
   const units = randomUnits(random, {
     spaces,
@@ -82,13 +96,12 @@ export function randomKitchen(seed: number, options: RandomOptions = {}): Random
     fixings: randomFixings(random),
     crew: crewOf(random),
   }
-  return { seed, ...troubled(random, file, shape, tags, options.plain === true), }
+  return { seed, ...troubled(random, file, tags, options.plain === true) }
 }
 
 function troubled(
   random: Random,
   plain: KitchenFile,
-  shape: Shape,
   tags: Set<Tag>,
   isPlain: boolean,
 ): Pick<RandomKitchen, 'file' | 'tags'> {
@@ -99,7 +112,7 @@ function troubled(
     ['clash-heights', 10],
     ['shut-in', 8],
   ])
-  const worse = trouble === null ? null : withTrouble(random, plain, shape, trouble)
+  const worse = trouble === null ? null : withTrouble(random, plain, trouble)
   if (trouble !== null && worse !== null) tags.add(trouble).add('infeasible')
   const file = worse ?? withWishes(random, plain)
   if (!random.chance(0.4)) return { file, tags }
@@ -114,7 +127,8 @@ function spacesIn(random: Random, shape: Shape, levels: Levels, tight: boolean):
   return used.flatMap((wall, i): RunSpace[] => {
     const next = used[i + 1]
     const from = i > 0 ? 660 : shape.closed ? random.int(0, 30) : random.int(0, 60)
-    const to = Math.round(wall.length) - (next === undefined && shape.closed ? random.int(10, 700) : random.int(5, 30))
+    const to =
+      Math.round(wall.length) - (next === undefined && shape.closed ? random.int(10, 700) : random.int(5, 30))
     if (to - from < 320) return []
     const corner = wall.corner !== null && wall.corner < 180
     return [
@@ -194,7 +208,9 @@ function withWishes(random: Random, file: KitchenFile): KitchenFile {
   return {
     ...file,
     wishes: {
-      heights: random.chance(0.3) ? [{ id: 'comfortable', of: 'worktop-top', max: { up: random.int(-60, 60) } }] : [],
+      heights: random.chance(0.3)
+        ? [{ id: 'comfortable', of: 'worktop-top', max: { up: random.int(-60, 60) } }]
+        : [],
       order: [
         {
           id: 'early',
@@ -210,7 +226,15 @@ function withWishes(random: Random, file: KitchenFile): KitchenFile {
 
 // ------------------------------------------------------------------------------------------------ shuffled
 
-const IN_ORDER: readonly string[] = ['lines', 'walls', 'layers', 'layersToCome', 'points', 'route', 'keptOrder']
+const IN_ORDER: readonly string[] = [
+  'lines',
+  'walls',
+  'layers',
+  'layersToCome',
+  'points',
+  'route',
+  'keptOrder',
+]
 
 /** The same file with every list shuffled whose order says nothing. */
 export function shuffledSets<T>(random: Random, value: T, key = ''): T {

@@ -83,7 +83,11 @@ function meet(a: Point, heading: number, other: number): Point {
 const askew = (random: Random, isAskew: boolean) => (isAskew ? random.step(85, 95, 0.1) : 90)
 
 /** Four walls with the corners given at the right ends of the first, second and last. */
-function fourCorners(wide: number, deep: number, corners: readonly [number, number, number]): readonly Point[] {
+function fourCorners(
+  wide: number,
+  deep: number,
+  corners: readonly [number, number, number],
+): readonly Point[] {
   const second = { x: wide, y: 0 }
   const headingTwo = -(180 - corners[0])
   const third = onwards(second, headingTwo, deep)
@@ -127,13 +131,19 @@ export function toPlan(wall: Shape['walls'][number], along: number, out: number)
 }
 
 export function isNotSquare(shape: Shape): boolean {
-  return shape.walls.some(({ corner }) => corner !== null && corner >= 85 && corner <= 95 && Math.abs(corner - 90) >= 0.05)
+  return shape.walls.some(
+    ({ corner }) => corner !== null && corner >= 85 && corner <= 95 && Math.abs(corner - 90) >= 0.05,
+  )
 }
 
 // ------------------------------------------------------------------------------------------------ as measured
 
 /** A length as people type it. */
-export function typedLength(random: Random, mm: number, inches: boolean): number | string | { value: number; pm: number } {
+export function typedLength(
+  random: Random,
+  mm: number,
+  inches: boolean,
+): number | string | { value: number; pm: number } {
   if (inches && random.chance(0.7)) return `${Math.round((mm / 25.4) * 8) / 8} in`
   return random.weighted<number | string | { value: number; pm: number }>([
     [mm, 8],
@@ -142,7 +152,11 @@ export function typedLength(random: Random, mm: number, inches: boolean): number
   ])
 }
 
-export function cornerFile(random: Random, corner: number, threeLengths: boolean): NonNullable<WallFile['cornerRight']> {
+export function cornerFile(
+  random: Random,
+  corner: number,
+  threeLengths: boolean,
+): NonNullable<WallFile['cornerRight']> {
   if (!threeLengths || corner >= 180) {
     const value = Math.round(corner * 10) / 10
     return { angle: random.chance(0.5) ? value : { value, pm: 0.2 } }
@@ -220,7 +234,11 @@ export function randomFloor(random: Random, shape: Shape, levels: Levels, walls:
   }
 }
 
-export function randomCeiling(random: Random, shape: Shape, levels: Levels): NonNullable<KitchenFile['ceiling']> {
+export function randomCeiling(
+  random: Random,
+  shape: Shape,
+  levels: Levels,
+): NonNullable<KitchenFile['ceiling']> {
   if (random.chance(0.1)) return []
   return shape.walls.slice(0, 4).flatMap((wall) =>
     [0.1, 0.9].map((part) => ({

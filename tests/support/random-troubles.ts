@@ -1,7 +1,7 @@
 import type { KitchenFile } from '../../src/core/kitchen/schema'
 import { knownFacts, withoutFact } from './facts'
 import type { Random } from './prng'
-import type { Shape, Tag } from './random-room'
+import type { Tag } from './random-room'
 
 /** What goes wrong in invented kitchens: facts nobody read, and things that cannot be. */
 
@@ -13,7 +13,12 @@ export function withUnknowns(random: Random, file: KitchenFile): KitchenFile {
   const walls = out.walls ?? []
   if (random.chance(0.25) && walls.length > 0) {
     const wall = random.pick(walls)
-    out = { ...out, walls: walls.map((w) => (w === wall ? { ...w, construction: null, layers: [], studs: [], noggings: [] } : w)) }
+    out = {
+      ...out,
+      walls: walls.map((w) =>
+        w === wall ? { ...w, construction: null, layers: [], studs: [], noggings: [] } : w,
+      ),
+    }
   }
   return out
 }
@@ -21,14 +26,14 @@ export function withUnknowns(random: Random, file: KitchenFile): KitchenFile {
 export type Trouble = Extract<Tag, 'clash-order' | 'clash-heights' | 'shut-in'>
 
 /** The kitchen with a trouble that no order of work and no height can mend; null when it has not what that takes. */
-export function withTrouble(random: Random, file: KitchenFile, shape: Shape, trouble: Trouble): KitchenFile | null {
+export function withTrouble(random: Random, file: KitchenFile, trouble: Trouble): KitchenFile | null {
   switch (trouble) {
     case 'clash-order':
       return clashingOrder(random, file)
     case 'clash-heights':
       return clashingHeights(random, file)
     case 'shut-in':
-      return shutIn(random, file, shape)
+      return shutIn(file)
   }
 }
 
@@ -54,17 +59,27 @@ function clashingOrder(random: Random, file: KitchenFile): KitchenFile | null {
 }
 
 function wishesThatClash(random: Random, operations: readonly string[]): OrderWishes {
-  const wish = (id: string, before: string, after: string) => ({ id, before: { operation: before }, after: { operation: after } })
+  const wish = (id: string, before: string, after: string) => ({
+    id,
+    before: { operation: before },
+    after: { operation: after },
+  })
   const [a = '', b = '', c = ''] = operations
   if (b !== '' && random.chance(0.4)) return [wish('w1', a, b), wish('w2', b, a)]
   if (c !== '' && random.chance(0.6)) {
-    return [{ ...wish('w1', a, b), minLag: 600 }, { ...wish('w2', b, c), minLag: 300 }, { ...wish('w3', a, c), maxLag: 400 }]
+    return [
+      { ...wish('w1', a, b), minLag: 600 },
+      { ...wish('w2', b, c), minLag: 300 },
+      { ...wish('w3', a, c), maxLag: 400 },
+    ]
   }
-  return [wish('w1', 'prove:room', a)]
+  return [wish('w1', 'snag:room', a)]
 }
 
 function clashingHeights(random: Random, file: KitchenFile): KitchenFile | null {
-  const low = (file.units ?? []).some((u) => PLACED.includes(u.kind) && u.kind !== 'tall' && u.kind !== 'island')
+  const low = (file.units ?? []).some(
+    (u) => PLACED.includes(u.kind) && u.kind !== 'tall' && u.kind !== 'island',
+  )
   if (!low) return null
   const up = -random.int(120, 160)
   const heights = [
@@ -76,34 +91,23 @@ function clashingHeights(random: Random, file: KitchenFile): KitchenFile | null 
 
 type Box = NonNullable<KitchenFile['boxes']>[number]
 
-/** Something fixed that leaves a unit no way in: in its place, or right across in front of it. */
-function shutIn(random: Random, file: KitchenFile, shape: Shape): KitchenFile | null {
-  const first = (file.units ?? []).find((u) => u.order.left !== undefined && PLACED.includes(u.kind) && u.kind !== 'island')
-  const wall = shape.walls.find(({ id }) => id === first?.wall)
-  if (first === undefined || wall === undefined) return null
-  const tall = { bottom: { down: 1400 }, top: { up: 1800 } }
-  const across: Box = {
-    id: 'in-the-way',
-    kind: 'other',
-    wall: wall.id,
-    left: { at: -900 },
-    right: { at: Math.round(wall.length) + 900 },
-    near: random.int(700, 760),
-    out: 1200,
-    ...tall,
-  }
-  const at = first.order.left?.at
-  if (typeof at !== 'number' || first.order.left?.from === 'right') return { ...file, boxes: [across] }
-  const inPlace: Box = {
+/** A boxing right where the first unit is to stand: nothing lets it in. */
+function shutIn(file: KitchenFile): KitchenFile | null {
+  const first = (file.units ?? []).find(
+    (u) => u.order.left !== undefined && PLACED.includes(u.kind) && u.kind !== 'island',
+  )
+  const left = first?.order.left
+  if (first === undefined || typeof left?.at !== 'number' || left.from === 'right') return null
+  const box: Box = {
     id: 'in-the-way',
     kind: 'boxing',
-    wall: wall.id,
-    left: { at: at + 80 },
-    right: { at: at + 220 },
+    wall: first.wall,
+    left: { at: left.at + 80 },
+    right: { at: left.at + 220 },
     near: 0,
     out: 300,
-    ...tall,
+    bottom: { down: 1400 },
+    top: { up: 1800 },
   }
-  // A row of walls with open ends lets a unit round the far side of what stands across.
-  return { ...file, boxes: [shape.closed && random.chance(0.5) ? across : inPlace] }
+  return { ...file, boxes: [box] }
 }

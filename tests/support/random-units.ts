@@ -62,10 +62,18 @@ function standing(random: Random, usual: Stands, width: number, depth: number): 
 }
 
 function fronts(random: Random, width: number, height: number): Partial<UnitFile> {
-  if (random.chance(0.25)) return { drawers: [{ id: 'drawer-1', travel: 450, height: 280, mass: 9, handle: 30 }] }
+  if (random.chance(0.25))
+    return { drawers: [{ id: 'drawer-1', travel: 450, height: 280, mass: 9, handle: 30 }] }
   if (random.chance(0.1)) return {}
-  const door = { hinge: random.pick(['left', 'right'] as const), width: width - 3, height: height - 5, thickness: 18 }
-  return { doors: [{ id: 'door-1', ...door, ...(random.chance(0.7) ? { mass: 5 } : {}), opens: 110, handle: 30 }] }
+  const door = {
+    hinge: random.pick(['left', 'right'] as const),
+    width: width - 3,
+    height: height - 5,
+    thickness: 18,
+  }
+  return {
+    doors: [{ id: 'door-1', ...door, ...(random.chance(0.7) ? { mass: 5 } : {}), opens: 110, handle: 30 }],
+  }
 }
 
 function carcass(random: Random): Partial<UnitFile> {
@@ -88,7 +96,8 @@ interface Sized {
 }
 
 function sized(random: Random, kind: Kind, room: number, ceiling: number): Sized | null {
-  const widths = kind === 'tall' ? [400, 500, 600] : kind === 'corner-base' ? [900, 1000] : [300, 400, 450, 500, 600, 800]
+  const widths =
+    kind === 'tall' ? [400, 500, 600] : kind === 'corner-base' ? [900, 1000] : [300, 400, 450, 500, 600, 800]
   const fitting = widths.filter((w) => w <= room)
   if (fitting.length === 0) return null
   const width = random.pick(fitting)
@@ -130,7 +139,11 @@ function standingRun(
     const gap = previous !== undefined && random.chance(0.08) ? random.int(2, 40) : 0
     if (gap > room - size.width) break
     const left = at + gap
-    out.push({ unit: standingUnit(random, space, id, size, usual, previous?.unit.id, left, gap), left, right: left + size.width })
+    out.push({
+      unit: standingUnit(random, space, id, size, usual, previous?.unit.id, left, gap),
+      left,
+      right: left + size.width,
+    })
     at = left + size.width
   }
   return out
@@ -154,7 +167,9 @@ function standingUnit(
       ? { rightOf: previous, ...(gap > 0 ? { gap } : {}) }
       : { left: random.chance(0.2) ? { at: Math.round(space.length - left), from: 'right' } : { at: left } }
   const arm =
-    kind === 'corner-base' && random.chance(0.3) ? { returnRight: 900, returnDepth: 560, feet: feetOf(width, depth) } : {}
+    kind === 'corner-base' && random.chance(0.3)
+      ? { returnRight: 900, returnDepth: 560, feet: feetOf(width, depth) }
+      : {}
   return {
     id,
     kind,
@@ -163,7 +178,9 @@ function standingUnit(
     width,
     ...(size.height === null ? {} : { height }),
     ...(size.depth === null ? {} : { depth }),
-    ...(isSpace ? { stands: 'nothing' as const } : { ...carcass(random), ...standing(random, usual, width, depth) }),
+    ...(isSpace
+      ? { stands: 'nothing' as const }
+      : { ...carcass(random), ...standing(random, usual, width, depth) }),
     ...(isSpace ? {} : fronts(random, width, height)),
     ...arm,
   }
@@ -184,7 +201,13 @@ const HARDWARE: NonNullable<UnitFile['hanging']> = {
 }
 
 /** Wall units over the bases, beside each other, between the talls. */
-function hungRun(random: Random, space: RunSpace, run: readonly Standing[], count: number, first: number): readonly Standing[] {
+function hungRun(
+  random: Random,
+  space: RunSpace,
+  run: readonly Standing[],
+  count: number,
+  first: number,
+): readonly Standing[] {
   const clear = clearStretch(space, run)
   if (clear === null) return []
   const usual = random.pick(['plates', 'rail', 'rail', 'back-rail-screws', 'cleat'] as const)
@@ -222,7 +245,10 @@ function hungRun(random: Random, space: RunSpace, run: readonly Standing[], coun
   return out
 }
 
-function clearStretch(space: RunSpace, run: readonly Standing[]): { readonly from: number; readonly to: number } | null {
+function clearStretch(
+  space: RunSpace,
+  run: readonly Standing[],
+): { readonly from: number; readonly to: number } | null {
   const talls = run.filter(({ unit }) => unit.kind === 'tall')
   const ends = [space.from, ...talls.flatMap(({ left, right }) => [left, right]), space.to]
   let best: { from: number; to: number } | null = null
@@ -242,8 +268,14 @@ export interface UnitOptions {
   readonly island: { readonly wall: string; readonly along: number; readonly out: number } | null
 }
 
-export function randomUnits(random: Random, { spaces, count, withTall, region, island }: UnitOptions): RandomUnits {
-  const usual: Stands = region === 'north-america' ? random.pick(['shims', 'plinth-frame']) : random.pick(['legs', 'legs', 'legs', 'plinth-frame', 'shims'])
+export function randomUnits(
+  random: Random,
+  { spaces, count, withTall, region, island }: UnitOptions,
+): RandomUnits {
+  const usual: Stands =
+    region === 'north-america'
+      ? random.pick(['shims', 'plinth-frame'])
+      : random.pick(['legs', 'legs', 'legs', 'plinth-frame', 'shims'])
   const units: UnitFile[] = []
   const rails: RandomUnits['rails'] = []
   const finishing: RandomUnits['finishing'] = []
@@ -252,8 +284,16 @@ export function randomUnits(random: Random, { spaces, count, withTall, region, i
   for (const space of spaces) {
     const left = count - units.length
     if (left <= 0) break
-    const standingCount = spaces.length === 1 || random.chance(0.5) ? Math.max(1, Math.ceil(left * 0.6)) : Math.ceil(left / 2)
-    const run = standingRun(random, space, standingCount, usual, units.length + 1, withTall && units.length === 0)
+    const standingCount =
+      spaces.length === 1 || random.chance(0.5) ? Math.max(1, Math.ceil(left * 0.6)) : Math.ceil(left / 2)
+    const run = standingRun(
+      random,
+      space,
+      standingCount,
+      usual,
+      units.length + 1,
+      withTall && units.length === 0,
+    )
     units.push(...run.map(({ unit }) => unit))
     const over = hungRun(random, space, run, Math.min(5, count - units.length), units.length + 1)
     units.push(...over.map(({ unit }) => unit))
@@ -264,11 +304,7 @@ export function randomUnits(random: Random, { spaces, count, withTall, region, i
   return { units, rails, appliances, finishing, worktops, tags: tagsOf(units) }
 }
 
-function islandUnit(
-  random: Random,
-  island: NonNullable<UnitOptions['island']>,
-  number: number,
-): UnitFile {
+function islandUnit(random: Random, island: NonNullable<UnitOptions['island']>, number: number): UnitFile {
   return {
     id: `island-${number}`,
     kind: 'island',
@@ -316,7 +352,12 @@ function furnish(
 ): void {
   const low = run.filter(({ unit }) => LOW.includes(unit.kind)).map(({ unit }) => unit.id)
   if (low.length > 0 && random.chance(0.85)) {
-    worktops.push({ id: `worktop-${wall}`, over: low, ...(random.chance(0.9) ? { thickness: random.pick([22, 28, 38, 40]) } : {}), depth: 600 })
+    worktops.push({
+      id: `worktop-${wall}`,
+      over: low,
+      ...(random.chance(0.9) ? { thickness: random.pick([22, 28, 38, 40]) } : {}),
+      depth: 600,
+    })
   }
   if (low.length > 0 && random.chance(0.6)) {
     const height = random.chance(0.8) ? { height: random.pick([150, 175, 200]) } : {}
@@ -325,7 +366,15 @@ function furnish(
   const last = run[run.length - 1]
   if (last !== undefined && last.right + 20 < length && random.chance(0.3)) {
     const kind = random.pick(['end-panel', 'filler'] as const)
-    finishing.push({ id: `${kind}-${wall}`, kind, wall, of: [last.unit.id], order: { rightOf: last.unit.id }, width: 18, height: 720 })
+    finishing.push({
+      id: `${kind}-${wall}`,
+      kind,
+      wall,
+      of: [last.unit.id],
+      order: { rightOf: last.unit.id },
+      width: 18,
+      height: 720,
+    })
   }
   if (over.length > 0 && random.chance(0.3)) {
     const kind = random.pick(['cornice', 'pelmet'] as const)

@@ -1,5 +1,4 @@
-import type { KitchenFile } from '../../src/core/kitchen/schema'
-import { CONSTRUCTIONS } from '../../src/core/kitchen/schema'
+import type { CONSTRUCTIONS, KitchenFile } from '../../src/core/kitchen/schema'
 import type { Random } from './prng'
 import type { WallFile } from './random-room'
 
@@ -8,7 +7,11 @@ import type { WallFile } from './random-room'
 type Layer = NonNullable<WallFile['layers']>[number]
 export type Construction = (typeof CONSTRUCTIONS)[number]
 
-const layer = (id: string, material: Layer['material'], thickness: number): Layer => ({ id, material, thickness })
+const layer = (id: string, material: Layer['material'], thickness: number): Layer => ({
+  id,
+  material,
+  thickness,
+})
 
 type MakeUp = (random: Random) => Layer[]
 
@@ -22,8 +25,16 @@ const MAKE_UP: Readonly<Record<Construction, MakeUp>> = {
   ],
   aircrete: (r) => [layer('plaster', 'plaster', 12), layer('block', 'aircrete', r.pick([100, 140]))],
   'old-brick': (r) => [layer('lime', 'lime-plaster', r.int(15, 25)), layer('brick', 'old-brick', 225)],
-  'dot-and-dab': (r) => [board('board'), layer('dabs', 'void', r.int(10, 25)), layer('block', 'dense-block', 100)],
-  'timber-stud': (r) => [board('board'), layer('stud', 'timber-stud', r.pick([63, 75, 89, 140])), board('far-board')],
+  'dot-and-dab': (r) => [
+    board('board'),
+    layer('dabs', 'void', r.int(10, 25)),
+    layer('block', 'dense-block', 100),
+  ],
+  'timber-stud': (r) => [
+    board('board'),
+    layer('stud', 'timber-stud', r.pick([63, 75, 89, 140])),
+    board('far-board'),
+  ],
   'metal-stud': () => [board('board'), layer('stud', 'metal-stud', 70), board('far-board')],
   'lath-and-plaster': () => [
     layer('plaster', 'lime-plaster', 14),
@@ -33,7 +44,11 @@ const MAKE_UP: Readonly<Record<Construction, MakeUp>> = {
     layer('far-plaster', 'lime-plaster', 14),
   ],
   concrete: () => [layer('skim', 'plaster-skim', 3), layer('concrete', 'concrete', 150)],
-  'insulated-lining': () => [board('board'), layer('insulation', 'insulation', 40), layer('brick', 'brick', 100)],
+  'insulated-lining': () => [
+    board('board'),
+    layer('insulation', 'insulation', 40),
+    layer('brick', 'brick', 100),
+  ],
   'over-opening': () => [board('board'), layer('frame', 'timber-stud', 45), layer('far', 'void', 50)],
   'chimney-breast': () => [layer('plaster', 'lime-plaster', 18), layer('brick', 'old-brick', 112)],
 }
@@ -157,7 +172,17 @@ function randomAccessory(
   const twin = random.chance(0.4)
   return {
     id: `acc-${index + 1}`,
-    kind: random.pick(['socket', 'switch', 'spur', 'cooker-outlet', 'isolator', 'light', 'aerial', 'data', 'other']),
+    kind: random.pick([
+      'socket',
+      'switch',
+      'spur',
+      'cooker-outlet',
+      'isolator',
+      'light',
+      'aerial',
+      'data',
+      'other',
+    ]),
     face,
     along: {
       at: random.int(40, Math.max(60, Math.round(length) - 40)),
@@ -170,7 +195,10 @@ function randomAccessory(
   }
 }
 
-function randomService(random: Random, { length, floor }: WallPlan): NonNullable<WallFile['services']>[number] {
+function randomService(
+  random: Random,
+  { length, floor }: WallPlan,
+): NonNullable<WallFile['services']>[number] {
   const at = random.int(60, Math.max(80, Math.round(length) - 60))
   const along = (by: number) => ({ at: Math.max(20, at + by) })
   const up = { id: 'up', along: along(0), height: { down: floor - random.int(200, 600) } }
@@ -233,9 +261,19 @@ const SOFT: NonNullable<FixingFile['into']> = ['timber-stud', 'timber-batten']
 
 /** Screws and plugs for every use, some of them missing, some without a figure from their maker. */
 export function randomFixings(random: Random): FixingFile[] {
-  const uses = ['rail', 'plate', 'second-fixing', 'base-bracket', 'tall-restraint', 'back-rail', 'cleat'] as const
+  const uses = [
+    'rail',
+    'plate',
+    'second-fixing',
+    'base-bracket',
+    'tall-restraint',
+    'back-rail',
+    'cleat',
+  ] as const
   return uses.flatMap((use): FixingFile[] => {
-    const figures = random.chance(0.75) ? { pull: random.int(2, 12) * 100, shear: random.int(2, 12) * 100 } : {}
+    const figures = random.chance(0.75)
+      ? { pull: random.int(2, 12) * 100, shear: random.int(2, 12) * 100 }
+      : {}
     const common = { for: [use], ...figures }
     const plug: FixingFile = {
       id: `${use}-plug`,

@@ -1,4 +1,4 @@
-import type { Figure } from '../../core/figure'
+import type { Figure, ValueFigure } from '../../core/figure'
 import type { Case } from '../case'
 import { isRecord } from '../json'
 
@@ -8,22 +8,42 @@ const CONSTANTS = new Set(['standard', 'common-practice', 'geometry'])
 
 /** Every figure in the plan has a unit, a precision and the facts it came from, and those facts are real. */
 export function checkFigures(c: Case): void {
-  walk(c.plan, 'plan', (figure, where) => {
-    checkFigure(c, figure, where)
+  const seen = new WeakSet<Figure>()
+  walk(c.plan, { key: 'plan', under: null }, (figure, way) => {
+    if (seen.has(figure)) return
+    seen.add(figure)
+    for (const fault of figureFaults(c, figure)) c.refuse('figure', wayTo(way), fault)
   })
   checkCited(c)
 }
 
-function walk(node: unknown, where: string, visit: (figure: Figure, where: string) => void): void {
+/** The way to a figure through the plan, put into words only when it is wanted. */
+interface Way {
+  readonly key: string
+  readonly under: Way | null
+}
+
+function wayTo({ key, under }: Way): string {
+  return under === null ? key : `${wayTo(under)}.${key}`
+}
+
+function walk(node: unknown, way: Way, visit: (figure: Figure, way: Way) => void): void {
   if (Array.isArray(node)) {
+    // Lists of ids hold no figures.
+    if (typeof node[0] === 'string') return
     node.forEach((item: unknown, i) => {
-      walk(item, `${where}.${nameOf(item) ?? i}`, visit)
+      walk(item, { key: nameOf(item) ?? String(i), under: way }, visit)
     })
     return
   }
   if (!isRecord(node)) return
-  if (isFigure(node)) visit(node, where)
-  for (const [key, inner] of Object.entries(node)) walk(inner, `${where}.${key}`, visit)
+  if (isFigure(node)) {
+    visit(node, way)
+    return
+  }
+  for (const [key, inner] of Object.entries(node)) {
+    if (typeof inner === 'object') walk(inner, { key, under: way }, visit)
+  }
 }
 
 function nameOf(item: unknown): string | null {
@@ -36,35 +56,36 @@ function isFigure(node: object): node is Figure {
   return 'state' in node && 'basis' in node && 'from' in node
 }
 
-function checkFigure(c: Case, figure: Figure, where: string): void {
-  if (!UNITS.has(figure.unit)) c.refuse('figure', where, 'it has no unit')
-  if (figure.state === 'unknown') {
-    checkMissing(c, figure.missing, where)
-  } else {
-    if (!Number.isFinite(figure.value)) c.refuse('figure', where, 'it has no value')
-    if (!(figure.pm >= 0)) c.refuse('figure', where, 'its precision makes no sense')
-    if (figure.from.length === 0 && !CONSTANTS.has(figure.basis.kind)) {
-      c.refuse('figure', where, 'it does not say which facts it came from')
-    }
-    const unread = figure.from.filter((id) => c.facts(id) === 'not known')
-    if (figure.state === 'known' && unread.length > 0 && unread.length === figure.from.length) {
-      c.refuse('figure', where, `it is given as known and rests on ${unread[0]}, which is not`)
-    }
-  }
-  for (const id of figure.from) {
-    if (c.facts(id) === 'no such fact')
-      c.refuse('figure', where, `it cites ${id}, which is no fact of this kitchen`)
-  }
+function figureFaults(c: Case, figure: Figure): readonly string[] {
+  const faults = figure.state === 'unknown' ? missingFaults(c, figure.missing) : valueFaults(c, figure)
+  const none = figure.from.filter((id) => c.facts(id) === 'no such fact')
+  return [
+    ...(UNITS.has(figure.unit) ? [] : ['it has no unit']),
+    ...faults,
+    ...none.map((id) => `it cites ${id}, which is no fact of this kitchen`),
+  ]
+}
+
+function valueFaults(c: Case, figure: ValueFigure): readonly string[] {
+  const { value, pm, from, basis, state } = figure
+  const unread = state === 'known' ? from.filter((id) => c.facts(id) === 'not known') : []
+  return [
+    ...(Number.isFinite(value) ? [] : ['it has no value']),
+    ...(pm >= 0 ? [] : ['its precision makes no sense']),
+    ...(from.length > 0 || CONSTANTS.has(basis.kind) ? [] : ['it does not say which facts it came from']),
+    ...(unread.length > 0 && unread.length === from.length
+      ? [`it is given as known and rests on ${unread[0]}, which is not`]
+      : []),
+  ]
 }
 
 /** What is called missing really is: a fact nobody has given. */
-function checkMissing(c: Case, missing: readonly string[], where: string): void {
-  for (const id of missing) {
+function missingFaults(c: Case, missing: readonly string[]): readonly string[] {
+  return missing.flatMap((id) => {
     const state = c.facts(id)
-    if (state === 'no such fact')
-      c.refuse('figure', where, `it misses ${id}, which is no fact of this kitchen`)
-    if (state === 'known' && !mayNeedMore(id)) c.refuse('figure', where, `it misses ${id}, which is given`)
-  }
+    if (state === 'no such fact') return [`it misses ${id}, which is no fact of this kitchen`]
+    return state === 'known' && !mayNeedMore(id) ? [`it misses ${id}, which is given`] : []
+  })
 }
 
 /** Lists of readings can be there and still be too few. */

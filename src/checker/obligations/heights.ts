@@ -19,7 +19,7 @@ export function checkHeights(c: Case): void {
       c.refuse('height demand', id, `${say}: ${round(height.value)} is above ${round(high)}`)
     }
   }
-  for (const unit of c.given.units.filter(isCarcass)) checkUnit(c, unit)
+  for (const unit of c.given.units) checkUnit(c, unit)
   checkOwnedUp(c, unmet)
   for (const value of c.plan.heights.values) checkValue(c, value)
   for (const group of ['base', 'wall', 'tall'] as const) checkKnown(c, group)
@@ -66,9 +66,10 @@ function ceilingRead(c: Case): boolean {
 
 /** A unit stands or hangs at the height of its group: by its underside, or by its top, or where it was read on the day. */
 function checkUnit(c: Case, unit: GivenUnit): void {
-  const group = groupOf(unit)
+  // The space for an appliance goes with the base units it stands among.
+  const group = groupOf(unit) ?? 'base'
   const own = underside(c, unit.id).value
-  if (group === null || own === null) return
+  if (own === null) return
   const top = topOf(c, unit).value
   const achieved = c.achieved.edges.get(unit.id)
   const read = achieved === undefined ? null : achieved.edge === 'underside' ? own : top

@@ -2,14 +2,14 @@ import type { Hole } from '../../core/plan/types'
 import { NEAR, round } from '../agree'
 import { type Case, wallOf } from '../case'
 import type { GivenFixing, GivenUnit, GivenWall } from '../given'
-import { isKnown, type Measure, notKnown, sum, work } from '../measure'
+import { exactly, isKnown, type Measure, notKnown, sum, work } from '../measure'
 import { fixingsFor, isStudWall, layersInFront } from '../wall-make-up'
 
 /** Past this from either face, cables may run outside every band: ask, until traced to that depth and proved dead. */
 const CABLE_DEPTH = 50
 /** Cables through studs are kept back this far from the stud's face, or behind steel; North America. */
 const STUD_SETBACK = 31.75
-/** Thickness of a wall plate's own metal, and what a bracket may add; common practice. */
+/** Thickness of the metal of a wall plate or bracket; common practice. */
 const PLATE = 2
 
 /** The depth follows from the screw and the layers of the wall; deep, or not known, it is asked about. */
@@ -68,15 +68,13 @@ function depthOf(wall: GivenWall, fixing: GivenFixing, standOff: Measure): Measu
 
 /** How far the head of the screw may stand off the finished face, by what it goes through. */
 function standOffs(c: Case, hole: Hole): readonly Measure[] {
-  const some = (value: number): Measure => ({ value, assumed: false, from: [], missing: [] })
-  if (hole.purpose === 'plate') return [some(PLATE)]
   if (hole.purpose === 'rail') {
     const rail = c.given.rails.find((r) => hole.id.startsWith(`rail.${r.id}.`))
     return [rail?.thickness ?? notKnown('rails')]
   }
   const unit = c.units.get(hole.for[0] ?? '')?.unit
   if (hole.purpose === 'second-fixing' && unit !== undefined) return throughRail(unit)
-  return [some(0), some(5)]
+  return [exactly(PLATE)]
 }
 
 /** Through the unit's own rail and the packing that fills the void behind it. */

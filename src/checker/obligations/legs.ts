@@ -2,7 +2,7 @@ import type { LegPlan } from '../../core/plan/types'
 import { agree, NEAR } from '../agree'
 import { type Case, underside } from '../case'
 import type { GivenUnit } from '../given'
-import { isKnown, less, type Measure, notKnown, sum, work } from '../measure'
+import { isKnown, less, type Measure, notKnown, sum, taken, work } from '../measure'
 import { pointMeasures } from '../room'
 
 /** Every leg winds out from the floor under its own foot to the underside of the carcass, within what it can. */
@@ -47,12 +47,10 @@ function checkLeg(c: Case, unit: GivenUnit, leg: LegPlan): void {
   agree(c.refuse, 'leg', `${what} max`, leg.max, unit.legs.max)
   agree(c.refuse, 'leg', `${what} delivered`, leg.delivered, unit.legs.delivered)
   if (c.achieved.turnsTried) return
-  const { extension } = leg
-  const out: Measure =
-    extension.state === 'unknown'
-      ? notKnown(...extension.missing)
-      : { value: extension.value, assumed: false, from: [], missing: [] }
-  const turns = work([out, unit.legs.delivered, unit.legs.perTurn], (e = 0, d = 0, t = 1) => (e - d) / t)
+  const turns = work(
+    [taken(leg.extension), unit.legs.delivered, unit.legs.perTurn],
+    (e = 0, d = 0, t = 1) => (e - d) / t,
+  )
   if (isKnown(turns) && turns.value !== null && leg.turns.state !== 'unknown') {
     // Whether a turn out counts up or down is the plan's way of saying it.
     if (Math.abs(Math.abs(leg.turns.value) - Math.abs(turns.value)) > NEAR) {
@@ -78,7 +76,7 @@ export function floorUnder(c: Case, unit: GivenUnit, foot: string): Measure {
   const assumed = (value: number | undefined, id: string): Measure =>
     value === undefined || leg?.floor.state !== 'assumed'
       ? notKnown(id)
-      : { value, assumed: true, from: [id], missing: [] }
+      : { value, assumed: true, missing: [] }
   const id = `units.${unit.id}.feet`
   const x = own !== undefined && isKnown(own.x) ? own.x : assumed(leg?.x, id)
   const y = own !== undefined && isKnown(own.y) ? own.y : assumed(leg?.y, id)

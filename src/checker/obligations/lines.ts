@@ -1,6 +1,7 @@
 import type { HeightLine, WallMark } from '../../core/plan/types'
 import { disagreement, NEAR, round } from '../agree'
 import { type Case, topOf, wallOf } from '../case'
+import type { GivenUnit } from '../given'
 import { chosen } from '../height-demands'
 import { hasBrackets, hookEdge } from '../hole-places'
 import { isKnown, less, type Measure, nought, sum, work } from '../measure'
@@ -41,9 +42,9 @@ function heightsOf(c: Case, line: HeightLine): readonly Measure[] {
     case 'line':
       return [nought]
     case 'plate':
-      return units.filter((u) => u.stands === 'plates').map((u) => hookEdge(c, u))
+      return units.filter((u) => u.stands === 'plates').flatMap((u) => hookLines(c, u))
     case 'rail':
-      return units.filter((u) => u.stands === 'rail').map((u) => hookEdge(c, u))
+      return units.filter((u) => u.stands === 'rail').flatMap((u) => hookLines(c, u))
     case 'bracket':
       return units.filter(hasBrackets).flatMap((u) => {
         const holes = c.plan.holes.filter((h) => h.for.includes(u.id) && h.verdict !== 'refused')
@@ -63,6 +64,12 @@ function heightsOf(c: Case, line: HeightLine): readonly Measure[] {
   }
 }
 
+/** The hook-on edge, and the line its fixing holes lie on. */
+function hookLines(c: Case, unit: GivenUnit): readonly Measure[] {
+  const edge = hookEdge(c, unit)
+  return [edge, less(edge, unit.hanging.plateHoleBelow)]
+}
+
 function checkMark(c: Case, mark: WallMark): void {
   const wall = wallOf(c, mark.wall)
   const own = marksOf(c, mark)
@@ -77,7 +84,9 @@ function checkMark(c: Case, mark: WallMark): void {
 function marksOf(c: Case, mark: WallMark): readonly Measure[] {
   const wall = wallOf(c, mark.wall)
   if (mark.kind === 'stud') {
-    const stud = wall?.studs.find((s) => s.id === mark.about)
+    const stud = wall?.studs.find(
+      (s) => mark.about === s.id || mark.about === `walls.${wall.id}.studs.${s.id}`,
+    )
     if (wall === undefined || stud === undefined) return []
     const centre = fromLeft(wall, stud.centre)
     const half = work([stud.width], (w = 0) => w / 2)

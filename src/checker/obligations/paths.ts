@@ -19,7 +19,9 @@ import {
 
 /** How much the plan's clearance may be above the one found here, mm. */
 const CLEARANCE_SLACK = 0.5
-const FLOOR_SLACK = 0.11
+/** Floor readings are good to about this, mm. */
+const FLOOR_SLACK = 1
+const CEILING_SLACK = 0.11
 /** A unit set down on its legs, or on blocks, stands no higher than this. */
 const ABOVE_FLOOR = 400
 
@@ -152,7 +154,7 @@ function checkSweep(c: Case, path: PlacingPath, swept: readonly Prism[], fixed: 
     if (floor !== null && bottom < floor - FLOOR_SLACK) {
       c.refuse('path blocked', what, `it goes ${round(floor - bottom)} under the floor`)
     }
-    if (ceiling !== null && top > ceiling + FLOOR_SLACK) {
+    if (ceiling !== null && top > ceiling + CEILING_SLACK) {
       c.refuse('path blocked', what, `it goes ${round(top - ceiling)} into the ceiling`)
     }
   }
@@ -171,7 +173,7 @@ function checkTilt(
     if (tiltMeets(tilt, solid)) c.refuse('path blocked', what, `${id} is in the way while it is stood up`)
   }
   const ceiling = ceilingOver(c, tiltFloor(tilt))
-  if (ceiling !== null && tiltTop(tilt) > ceiling + FLOOR_SLACK) {
+  if (ceiling !== null && tiltTop(tilt) > ceiling + CEILING_SLACK) {
     c.refuse('path blocked', what, `its top corner goes ${round(tiltTop(tilt) - ceiling)} into the ceiling`)
   }
   if (blocks < 0) c.refuse('path', what, 'it stands on blocks of less than nothing')

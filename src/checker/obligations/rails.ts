@@ -1,6 +1,8 @@
 import { agree } from '../agree'
 import { type Case, wallOf } from '../case'
-import { hookEdge, railEnds, railStuds } from '../hole-places'
+import { hookEdge, isRefused, railEnds, railStuds } from '../hole-places'
+import { less } from '../measure'
+import { fromLeft } from '../room'
 import { isStudWall } from '../wall-make-up'
 
 /** Every rail runs inside its units, at their hook-on edge, fixed at every usable stud behind it. */
@@ -24,13 +26,35 @@ export function checkRails(c: Case): void {
     }
     const wall = wallOf(c, rail.wall)
     if (wall === undefined || !isStudWall(wall)) continue
-    const studs = railStuds(c, rail).map((s) => s.id)
-    if ([...plan.studs].sort().join() !== [...studs].sort().join()) {
-      c.refuse('rail', rail.id, `its usable studs are ${studs.join(', ') || 'none'}`)
+    const studs = railStuds(c, rail)
+    const unit = c.units.get(rail.units[0] ?? '')?.unit
+    const height = unit === undefined ? null : less(hookEdge(c, unit), unit.hanging.plateHoleBelow)
+    const free = studs.filter(
+      (s) => height === null || !isRefused(c, wall.id, fromLeft(wall, s.centre), height),
+    )
+    if (
+      !sameSet(
+        plan.studs,
+        free.map((s) => s.id),
+      ) &&
+      !sameSet(
+        plan.studs,
+        studs.map((s) => s.id),
+      )
+    ) {
+      c.refuse(
+        'rail',
+        rail.id,
+        `the studs it can be fixed to are ${free.map((s) => s.id).join(', ') || 'none'}`,
+      )
     }
   }
   for (const rail of c.plan.rails) {
     if (!c.given.rails.some((r) => r.id === rail.rail))
       c.refuse('rail', rail.rail, 'the kitchen has no such rail')
   }
+}
+
+function sameSet(one: readonly string[], other: readonly string[]): boolean {
+  return one.toSorted().join() === other.toSorted().join()
 }

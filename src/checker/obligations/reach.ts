@@ -5,6 +5,9 @@ import { plus } from '../measure'
 import { boxesOf } from '../replay'
 import { tiltOf } from '../sweep'
 
+/** Room for hands and for a ceiling out of level, which may be counted in; common practice. */
+const HAND_ROOM = 10
+
 /** Room over a unit's head: while it is stood up, and while it is hooked on. */
 export function checkReach(c: Case): void {
   for (const plan of c.plan.units) {
@@ -24,7 +27,8 @@ function checkStandUp(c: Case, { unit, standUp }: UnitPlan): void {
   if (needed !== null && needed < radius + blocks - NEAR) {
     c.refuse('stand-up', unit, `it needs ${round(radius + blocks)} to be stood up, not ${needed}`)
   }
-  if (needed !== null && standUp.pivot === 'carcass-edge' && needed > radius + blocks + NEAR) {
+  const most = radius + blocks + HAND_ROOM
+  if (needed !== null && standUp.pivot === 'carcass-edge' && needed > most + NEAR) {
     c.refuse('stand-up', unit, `it needs ${round(radius + blocks)} to be stood up, not ${needed}`)
   }
   const path = c.plan.paths.find((p) => p.unit === unit)

@@ -4,7 +4,7 @@ import { floorReadings, trianglesById } from '../levels'
 import { type Measure, sum } from '../measure'
 import { area, hull } from '../polygon'
 import { isHung, type UnitStretch } from '../positions'
-import { planeThrough, triangulationFault } from '../surface'
+import { planeThrough } from '../surface'
 import { floorAt, floorUnder } from './legs'
 
 /** The walls stand where walking round the room puts them, and the floor is the one that was read. */
@@ -65,7 +65,7 @@ function checkFloor(c: Case): void {
     c.refuse('floor', 'triangles', 'a triangle stands on a reading that is not there')
   }
   const spans = Math.abs(area(hull(own.map((r) => r.at)))) > 1
-  const fault = spans ? triangulationFault(own, triangles) : null
+  const fault = spans ? c.floorFault : null
   if (fault !== null) c.refuse('floor', 'triangles', fault)
   checkPlane(c)
   checkHighPoint(c)

@@ -32,7 +32,7 @@ export function checkUnits(c: Case): void {
 function checkPose(c: Case, id: string): void {
   const plan = c.planUnits.get(id)
   const own = c.units.get(id)
-  if (plan === undefined || own === undefined || !isCarcass(own.unit)) return
+  if (plan === undefined || own === undefined) return
   const pose = finalPose(c, id)
   if (pose === null) {
     if (plan.pose !== null) c.refuse('pose', id, 'it is given a place that is not known')

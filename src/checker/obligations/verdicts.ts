@@ -5,7 +5,7 @@ import { isHung } from '../positions'
 
 const CAPACITY = new Set(['exceeds', 'below the figure you entered', 'unknown'])
 /** Words no message of the plan may have for a hole, a lift or a fixing. */
-const CLAIMS = /(^|[.-])(safe|clear|guaranteed|approved|ok-to-drill)$/
+const CLAIMS = /(^|\.)(safe|clear|guaranteed|approved|ok-to-drill)$/
 
 /** Capacity is told in three ways only, and never better than the figures entered allow. */
 export function checkVerdicts(c: Case): void {
@@ -68,10 +68,11 @@ function checkLegsSaid(c: Case, unit: UnitPlan): void {
 
 function walk(node: unknown, visit: (key: string) => void): void {
   if (Array.isArray(node)) {
+    if (typeof node[0] === 'string') return
     for (const item of node) walk(item, visit)
     return
   }
-  if (!isRecord(node)) return
+  if (!isRecord(node) || 'missing' in node || 'pm' in node) return
   if (typeof node['key'] === 'string' && isRecord(node['values'])) visit(node['key'])
   for (const inner of Object.values(node)) walk(inner, visit)
 }

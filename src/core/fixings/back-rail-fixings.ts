@@ -15,13 +15,17 @@ const basis: Basis = {
   why: 'a unit screwed through its back rail is held by two independent screws at least; one stud is a stop',
 }
 
+export interface BackRailWork extends SecondWork {
+  /** Of the row of screws. */
+  readonly height: Figure
+}
+
 /**
  * Screws through the back rail of a unit that hangs by nothing else, as shimmed and screwed boxes do: into the outermost
  * studs within it, or timber let in there; in masonry near each side. Fewer than two is a stop.
  */
-export function backRailFixings(work: WallWork, position: UnitPosition, top: Figure): SecondWork {
+export function backRailFixings(work: WallWork, position: UnitPosition, top: Figure): BackRailWork {
   const { unit } = position
-  if (work.kind === null) return { holes: [], findings: [], needed: [] }
   const rail = backRailOf(position, top)
   const facts = ['fromTop', 'height'].map((key) => factId('units', unit.id, 'backRail', key))
   const sides: Sides = {
@@ -32,9 +36,11 @@ export function backRailFixings(work: WallWork, position: UnitPosition, top: Fig
     standOff: throughRail(position, unit.backRail.thickness),
     onlyTimber: true,
   }
+  const { height } = sides
+  if (work.kind === null) return { holes: [], findings: [], needed: [], height }
   const holes = work.kind === 'masonry' ? inMasonrySides(work, sides) : inTimberSides(work, sides, 2).holes
   if (holes.filter((d) => d.hole.verdict !== 'refused').length >= 2)
-    return { holes, findings: [], needed: [] }
+    return { holes, findings: [], needed: [], height }
   const lacking = finding({
     rule: 'back-rail-needs-timber',
     subjects: [unit.id],
@@ -48,5 +54,5 @@ export function backRailFixings(work: WallWork, position: UnitPosition, top: Fig
     ask: message('fixings.let-timber-in', { wall: work.name }),
   })
   const needed = work.kind === 'studs' ? [neededNogging(position, 'back-rail', sides.height)] : []
-  return { holes, findings: [lacking], needed }
+  return { holes, findings: [lacking], needed, height }
 }

@@ -53,7 +53,7 @@ export function baseBrackets(work: WallWork, position: UnitPosition, top: Figure
 export function belowTop(top: Figure, by: number): Figure {
   return derive(
     'mm',
-    { kind: 'common-practice', why: `${by} mm below the top of the unit, clear of its top edge` },
+    { kind: 'common-practice', why: `${by} mm below the top of the unit, well below its top edge` },
     [top],
     (at) => (at as number) - by,
   )

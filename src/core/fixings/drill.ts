@@ -1,4 +1,4 @@
-import { type Figure, hasValue, unknown } from '../figure'
+import { type Figure, hasValue, type InputId, quantise, restingOn, unknown } from '../figure'
 import { leftBehind } from '../holes/depth'
 import { judgeHole, type Objection } from '../holes/judge'
 import { factId } from '../kitchen/fact-id'
@@ -59,7 +59,7 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
   const { wall, kitchen } = work
   const target = targetOf(work, want)
   const backing = target.backing
-  const choice = chooseFixing(kitchen, want.purpose, backing, want.standOff)
+  const choice = restingAlso(chooseFixing(kitchen, want.purpose, backing, want.standOff), target.from)
   const screw = choice.fixing
   const depth = depthOf(screw, choice, backing, want.standOff)
   const spare = spareLength(screw, backing, want.standOff)
@@ -84,9 +84,9 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
       for: want.for,
       along: want.along,
       height: want.height,
-      bit: screw?.bit ?? unknown('mm', choice.missing),
+      bit: chosen(screw?.bit, choice),
       depth,
-      screwLength: screw?.length ?? unknown('mm', choice.missing),
+      screwLength: chosen(screw?.length, choice),
       fixing: screw?.id ?? null,
       into: backing.material,
       stud: target.stud,
@@ -96,7 +96,7 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
       number: null,
     },
     troubles,
-    needed: lengthNeeded(want.standOff, backing.inFront, screw?.embedment ?? unknown('mm', choice.missing)),
+    needed: lengthNeeded(want.standOff, backing.inFront, chosen(screw?.embedment, choice)),
     spare,
     behind,
     screw,
@@ -106,29 +106,36 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
   }
 }
 
+function restingAlso(choice: Choice, from: readonly InputId[]): Choice {
+  return { ...choice, from: [...choice.from, ...from] }
+}
+
 interface Target {
   readonly backing: Backing
+  /** Facts that decide what is behind this place. */
+  readonly from: readonly InputId[]
   readonly stud: string | null
   readonly objections: readonly Objection[]
 }
 
 function targetOf(work: WallWork, want: WantedHole): Target {
   const { wall } = work
-  if (work.kind === 'masonry') return { backing: masonryBacking(wall), stud: null, objections: [] }
+  if (work.kind === 'masonry') return { backing: masonryBacking(wall), from: [], stud: null, objections: [] }
   if (work.kind === null) {
     const say = message('holes.wall-not-known')
     const backing = noBacking([factId('walls', wall.id, 'construction')])
-    return { backing, stud: null, objections: [{ verdict: 'ask', say }] }
+    return { backing, from: [], stud: null, objections: [{ verdict: 'ask', say }] }
   }
   const timber = want.timber ?? timberAt(wall, work.studs.usable, work.letIns, want.along, want.height)
   if (timber === 'place-unknown') {
     return {
       backing: noBacking([...missingOf(want.along), ...missingOf(want.height)]),
+      from: [...want.along.from, ...want.height.from],
       stud: null,
       objections: [],
     }
   }
-  return { backing: timber.backing, stud: timber.stud, objections: againstTimber(timber) }
+  return { backing: timber.backing, from: timber.from, stud: timber.stud, objections: againstTimber(timber) }
 }
 
 const missingOf = (figure: Figure) => (figure.state === 'unknown' ? figure.missing : [])
@@ -142,13 +149,19 @@ function againstTimber({ id, sure }: Timber): readonly Objection[] {
 function depthOf(screw: Fixing | null, choice: Choice, backing: Backing, standOff: Figure): Figure {
   if (screw === null) return unknown('mm', choice.missing, [...choice.from, ...backing.inFront.from])
   const isPlain = screw.kind === 'wood-screw' || screw.kind === 'bracket-screw'
-  return depthOfHole({
+  const depth = depthOfHole({
     standOff,
     inFront: backing.inFront,
     embedment: screw.embedment,
     holeDepth: isPlain ? null : screw.holeDepth,
     length: screw.length,
   })
+  return restingOn(depth, choice.from)
+}
+
+/** A figure of the screw that goes in: it also rests on what decided between several. */
+function chosen(figure: Figure | undefined, choice: Choice): Figure {
+  return figure === undefined ? unknown('mm', choice.missing, choice.from) : restingOn(figure, choice.from)
 }
 
 function choiceTroubles({ because }: Choice, work: WallWork): readonly Trouble[] {
@@ -161,10 +174,10 @@ function lengthTroubles(spare: Figure, behind: Figure): readonly Trouble[] {
     ? []
     : spare.value < 0
       ? ['too-short']
-      : spare.value - spare.pm < 0
+      : quantise(spare.value - spare.pm) < 0
         ? ['maybe-short']
         : []
-  const out = hasValue(behind) && behind.value - behind.pm <= LEAST_LEFT
+  const out = hasValue(behind) && quantise(behind.value - behind.pm) <= LEAST_LEFT
   return out ? [...short, 'out-of-back'] : short
 }
 

@@ -1,4 +1,4 @@
-import { derive, type Figure, hasValue, type InputId, sortedIds, unknown } from '../figure'
+import { derive, type Figure, hasValue, type InputId, sortedIds, unknown, valueOf } from '../figure'
 import type { WorkedBands } from '../holes/bands'
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen } from '../kitchen/schema'
@@ -186,7 +186,8 @@ function onPlates(position: UnitPosition, work: WallWork, context: Context): Par
     [TWO_PLATES, holesInPlate(position)],
     (plates = 0, n = 0) => plates * Math.max(1, Math.round(n)),
   )
-  const nothingBehind = work.kind === 'studs' && holes.some(({ hole }) => hole.into === null && hasValue(hole.height))
+  const nothingBehind =
+    work.kind === 'studs' && holes.some(({ hole }) => hole.into === null && hasValue(hole.height))
   const needed = nothingBehind ? [neededNogging(position, 'plate', row)] : []
   return { ...NOTHING, holes, needed, ...held(position, load, evenShares(load, count), holes) }
 }
@@ -194,12 +195,7 @@ function onPlates(position: UnitPosition, work: WallWork, context: Context): Par
 function onBackRail(position: UnitPosition, work: WallWork, context: Context): Part {
   const found = backRailFixings(work, position, context.topOf(position))
   const kept = keptOf(found.holes)
-  const load = loadOf(
-    position,
-    context.kitchen,
-    rowHeight(kept, wallFacts(work)),
-    context.undersideOf(position),
-  )
+  const load = loadOf(position, context.kitchen, found.height, context.undersideOf(position))
   const count: Figure = {
     state: 'known',
     value: kept.length,
@@ -209,7 +205,7 @@ function onBackRail(position: UnitPosition, work: WallWork, context: Context): P
     from: [],
   }
   const even = kept.length === 0 ? unknownShares(wallFacts(work)) : evenShares(load, count)
-  const settled = whatDecides(work, found.holes)
+  const settled = whatDecides(work, found.holes, position)
   const result = held(position, load, sharesOnceSettled(even, settled.from, settled.missing), kept)
   return { ...found, ...result, findings: [...found.findings, ...result.findings] }
 }
@@ -219,16 +215,29 @@ function wallFacts(work: WallWork): readonly InputId[] {
   return [factId('walls', work.wall.id, fact)]
 }
 
-/** What decides how many fixings a row has: studs and noggings in a stud wall, and every band of its wall. */
+/** What decides how many fixings a row has: where the unit is, studs and noggings, and every band of its wall. */
 function whatDecides(
   work: WallWork,
   holes: readonly Drilled[],
+  { left, right, unit }: UnitPosition,
 ): { readonly from: readonly InputId[]; readonly missing: readonly InputId[] } {
-  const places = holes.map((d) => (d.hole.along.state === 'unknown' ? 0 : d.hole.along.value))
-  const bands = places.map((at) => whatCouldMoveIt(work, at, 'rail', []))
+  const bands = holes.map(({ hole }) =>
+    whatCouldMoveIt(work, valueOf(hole.along) ?? 0, { purpose: 'rail', height: hole.height }, [-1, 1]),
+  )
+  const places = [left, right, unit.board, ...holes.map((d) => d.hole.along)]
   return {
-    from: sortedIds([...work.studs.from, ...work.letInFrom, ...bands.flatMap((b) => b.from)]),
-    missing: sortedIds([...work.studs.missing, ...work.letInMissing, ...bands.flatMap((b) => b.missing)]),
+    from: sortedIds([
+      ...work.studs.from,
+      ...work.letInFrom,
+      ...bands.flatMap((b) => b.from),
+      ...places.flatMap((f) => f.from),
+    ]),
+    missing: sortedIds([
+      ...work.studs.missing,
+      ...work.letInMissing,
+      ...bands.flatMap((b) => b.missing),
+      ...places.flatMap((f) => (f.state === 'unknown' ? f.missing : [])),
+    ]),
   }
 }
 
@@ -256,7 +265,7 @@ function sharesAlong(
     pullPerFixing: worstShare({ ...span, loads: loads.map((l) => l.pull) }),
     shearPerFixing: worstShare({ ...span, loads: loads.map((l) => l.shear) }),
   }
-  const settled = whatDecides(work, holes)
+  const settled = whatDecides(work, holes, position)
   const spacing = work.kind === 'masonry' ? spacingOf(row.maxSpacing).from : []
   return sharesOnceSettled(shares, [...settled.from, ...spacing], settled.missing)
 }

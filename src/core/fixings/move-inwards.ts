@@ -41,7 +41,7 @@ function placesToTry(towards: readonly Direction[]): readonly number[] {
 function moved(want: WantedHole, by: number): WantedHole {
   const along = derive(
     'mm',
-    { kind: 'geometry', why: 'moved along the wall to the first place clear of what stood against it' },
+    { kind: 'geometry', why: 'moved along the wall to the first place out of what stood against it' },
     [want.along],
     (at) => (at as number) + by,
   )
@@ -50,7 +50,7 @@ function moved(want: WantedHole, by: number): WantedHole {
 
 function withPlaceSettled(work: WallWork, want: WantedHole, towards: readonly Direction[]): WantedHole {
   if (!hasValue(want.along)) return want
-  const { from, missing } = whatCouldMoveIt(work, want.along.value, want.purpose, towards)
+  const { from, missing } = whatCouldMoveIt(work, want.along.value, want, towards)
   const along: Figure = restingOn(want.along, from)
   if (missing.length === 0) return { ...want, along }
   const { unit, basis } = want.along
@@ -61,7 +61,7 @@ function withPlaceSettled(work: WallWork, want: WantedHole, towards: readonly Di
 export function whatCouldMoveIt(
   work: WallWork,
   at: number,
-  purpose: WantedHole['purpose'],
+  { purpose, height }: Pick<WantedHole, 'purpose' | 'height'>,
   towards: readonly Direction[],
 ): { readonly from: readonly InputId[]; readonly missing: readonly InputId[] } {
   const low = at - (towards.includes(-1) ? FURTHEST : 0)
@@ -71,8 +71,19 @@ export function whatCouldMoveIt(
   const doubts = work.doubts.filter(
     (d) => d.left === null || d.right === null || (d.left <= high && d.right >= low),
   )
+  const hangsOnHeight = bands.some(isLimitedInHeight) || work.wall.openings.length > 0
+  const lacking = hangsOnHeight && height.state === 'unknown' ? height.missing : []
   return {
-    from: [...bands.flatMap((b) => b.from), ...doubts.flatMap((d) => d.from)],
-    missing: [...bands.flatMap((b) => b.unknownBecause), ...doubts.flatMap((d) => d.missing)],
+    from: [
+      ...bands.flatMap((b) => b.from),
+      ...doubts.flatMap((d) => d.from),
+      ...(hangsOnHeight ? height.from : []),
+    ],
+    missing: [...bands.flatMap((b) => b.unknownBecause), ...doubts.flatMap((d) => d.missing), ...lacking],
   }
+}
+
+/** Only the upright bands stop a hole at every height. */
+function isLimitedInHeight({ kind }: Band): boolean {
+  return kind !== 'accessory-vertical' && kind !== 'corner'
 }

@@ -35,7 +35,7 @@ function inFrom(position: UnitPosition, side: 'left' | 'right', by: number): Fig
   const sign = side === 'left' ? 1 : -1
   return derive(
     'mm',
-    { kind: 'geometry', why: 'side of the unit, its panel, and clear of it' },
+    { kind: 'geometry', why: 'side of the unit, its panel, and room beside it' },
     [position[side], position.unit.board],
     (edge, board) => (edge as number) + sign * ((board as number) + by),
   )

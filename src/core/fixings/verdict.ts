@@ -1,4 +1,4 @@
-import { type Basis, derive, type Figure, hasValue, type InputId, sortedIds } from '../figure'
+import { type Basis, derive, type Figure, hasValue, type InputId, quantise, sortedIds } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Fixing } from '../kitchen/schema'
 import type { Verdict } from '../plan/types'
@@ -60,8 +60,8 @@ export function capacityVerdict(
   }
   const used = partUsed(pull, shear, fixing)
   if (!hasValue(used)) return { verdict: 'unknown', used, lacking: used.missing, marginal: false }
-  if (used.value - used.pm > 1) return { verdict: 'exceeds', used, lacking: [], marginal: false }
-  if (used.value + used.pm <= 1)
+  if (quantise(used.value - used.pm) > 1) return { verdict: 'exceeds', used, lacking: [], marginal: false }
+  if (quantise(used.value + used.pm) <= 1)
     return { verdict: 'below the figure you entered', used, lacking: [], marginal: false }
   const figures = [fixing.pull, fixing.shear].flatMap((f) => f.from)
   return {

@@ -54,13 +54,9 @@ function componentOf(
   ])
   return {
     heights,
-    from: joined(figures.map((figure) => figure.from)),
+    from: mergedIds(figures.map((figure) => figure.from)),
     missing: sortedIds(on.filter(mustBeKnown).flatMap(missingIn)),
   }
-}
-
-function joined(lists: readonly (readonly InputId[])[]): readonly InputId[] {
-  return lists.length < 3 ? mergedIds(lists) : sortedIds(lists.flat())
 }
 
 export function missingIn({ min, max }: Demand): readonly InputId[] {

@@ -34,6 +34,8 @@ export interface HeightsContext {
   readonly units: readonly GroupedUnit[]
   readonly standing: readonly StandingUnit[]
   readonly bays: readonly Bay[]
+  /** The lowest ceiling over each unit that hangs or is tall, from the wall out to its front. */
+  readonly ceilings: ReadonlyMap<UnitId, Figure>
   readonly nameOf: (unit: UnitId) => string
 }
 
@@ -56,8 +58,19 @@ export function heightsContext(
     units,
     standing: units.flatMap((unit) => standingUnit(unit, ground)),
     bays: positions.flatMap((position) => bayOf(position, ground)),
+    ceilings: new Map(
+      units
+        .filter(({ group }) => group !== 'base')
+        .map(({ id, position }): [UnitId, Figure] => [id, ceilingOver(survey, position)]),
+    ),
     nameOf: (unit) => names.get(unit) ?? unit,
   }
+}
+
+const underTheCeiling: Basis = { kind: 'geometry', why: 'over the unit, from the wall out to its front' }
+
+function ceilingOver(survey: Survey, { unit, left, right, out, depth }: UnitPosition): Figure {
+  return survey.ceilingOver(unit.wall, left, right, sum('mm', underTheCeiling, [out, depth]))
 }
 
 /** Ways of standing on the floor without legs: the box, its frame or its cleat is shimmed at the corners. */

@@ -2,7 +2,6 @@ import { type Basis, type Figure, hasValue } from '../figure'
 import type { UnitId, UnitPlan } from '../plan/types'
 import { sum } from '../survey/sum'
 import type { HeightsContext } from './context'
-import { ceilingOver } from './demands/ceiling'
 import { isHookedOn, roomToHookOn } from './demands/hook-on'
 
 export type HookOn = NonNullable<UnitPlan['hookOn']>
@@ -20,7 +19,7 @@ export function hookingOn(
       .map(({ id, position }): [UnitId, HookOn] => {
         const needed = roomToHookOn(position.unit)
         const top = sum('mm', overTheTop, [undersides.get(id) as Figure, position.height])
-        const there = sum('mm', overTheTop, [ceilingOver(context.survey, position)], [top])
+        const there = sum('mm', overTheTop, [context.ceilings.get(id) as Figure], [top])
         return [id, { needed, there, fits: fitsIn(needed, there) }]
       }),
   )

@@ -1,16 +1,15 @@
-import { type Basis, type Figure, hasValue, restingOn } from '../figure'
+import { type Basis, type Figure, hasValue } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { LegPlan, UnitId } from '../plan/types'
-import { sum } from '../survey/sum'
+import { citing, mergedIds, sum } from '../survey/sum'
 import { workedFrom } from '../survey/worked'
 import type { HeightsContext, StandingUnit } from './context'
-import type { Footing } from './footings'
 
 const overTheFloor: Basis = {
   kind: 'geometry',
   why: 'from the floor under the foot to the underside of the carcass',
 }
-const perTurn: Basis = { kind: 'geometry', why: 'the change of length over the change in one turn' }
+const overOneTurn: Basis = { kind: 'geometry', why: 'the change of length over the change in one turn' }
 
 /** For every unit on legs, how far each leg is wound out. */
 export function legsOf(
@@ -22,28 +21,32 @@ export function legsOf(
       .filter(({ on }) => on === 'legs')
       .map((unit): [UnitId, readonly LegPlan[]] => [
         unit.id,
-        unit.footings.map((foot) => legUnder(unit, foot, undersides.get(unit.id) as Figure)),
+        legsUnder(unit, undersides.get(unit.id) as Figure),
       ]),
   )
 }
 
-function legUnder({ id, position }: StandingUnit, foot: Footing, underside: Figure): LegPlan {
-  const { legs } = position.unit
-  const extension = restingOn(sum('mm', overTheFloor, [underside], [foot.floor]), [
-    factId('units', id, 'stands'),
-  ])
-  return {
-    foot: foot.id,
-    x: foot.x ?? 0,
-    y: foot.y ?? 0,
-    floor: foot.floor,
-    extension,
-    min: legs.min,
-    max: legs.max,
-    delivered: legs.delivered,
-    turns: turnsFrom(legs.delivered, extension, legs.perTurn),
-    within: reachOf(extension, legs.min, legs.max),
-  }
+function legsUnder({ id, position, footings }: StandingUnit, underside: Figure): readonly LegPlan[] {
+  const { min, max, delivered, perTurn } = position.unit.legs
+  const standing = citing(underside, [factId('units', id, 'stands')])
+  const turned = mergedIds([standing.from, delivered.from, perTurn.from])
+  return footings.map((foot) => {
+    const extension = sum('mm', overTheFloor, [standing], [foot.floor])
+    // Mostly the height already rests on every foot's floor, and then all feet share one list of inputs.
+    const from = extension.from === standing.from ? turned : mergedIds([turned, extension.from])
+    return {
+      foot: foot.id,
+      x: foot.x ?? 0,
+      y: foot.y ?? 0,
+      floor: foot.floor,
+      extension,
+      min,
+      max,
+      delivered,
+      turns: { ...turnsFrom(delivered, extension, perTurn), from },
+      within: reachOf(extension, min, max),
+    }
+  })
 }
 
 /** Turns from the delivered setting, + to wind out. */
@@ -52,12 +55,8 @@ function turnsFrom(delivered: Figure, extension: Figure, oneTurn: Figure): Figur
     hasValue(oneTurn) && oneTurn.value === 0
       ? { ...oneTurn, state: 'unknown', missing: oneTurn.from }
       : oneTurn
-  return workedFrom(
-    'turn',
-    perTurn,
-    [extension, delivered, usable],
-    ([to = 0, from = 0, turn = 1]) => (to - from) / turn,
-  )
+  const work = ([to = 0, from = 0, turn = 1]: readonly number[]) => (to - from) / turn
+  return workedFrom('turn', overOneTurn, [extension, delivered, usable], work, [])
 }
 
 /** Whether a leg reaches: outside only when it is so by more than the precision of both figures. */

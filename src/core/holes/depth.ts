@@ -1,4 +1,4 @@
-import { derive, type Figure, hasValue } from '../figure'
+import { derive, type Figure, hasValue, quantise } from '../figure'
 import type { Wall } from '../kitchen/schema'
 import type { CableBands, StudSetback } from '../region/region'
 
@@ -9,7 +9,11 @@ import type { CableBands, StudSetback } from '../region/region'
 export function isTracedThrough(wall: Wall, depth: Figure): boolean {
   const { tracedDepth } = wall
   if (!hasValue(depth) || !hasValue(tracedDepth)) return false
-  return wall.traced === 'whole' && wall.provedDead === true && tracedDepth.value >= depth.value + depth.pm
+  return (
+    wall.traced === 'whole' &&
+    wall.provedDead === true &&
+    tracedDepth.value >= quantise(depth.value + depth.pm)
+  )
 }
 
 /**
@@ -19,7 +23,7 @@ export function isTracedThrough(wall: Wall, depth: Figure): boolean {
  * Source: BS 7671 regulation 522.6.202(i), 50 mm.
  */
 export function isPastDepth(depth: Figure, bands: CableBands): boolean {
-  return hasValue(depth) && depth.value + depth.pm > bands.depth
+  return hasValue(depth) && quantise(depth.value + depth.pm) > bands.depth
 }
 
 /** What is left of the wall behind the deepest point of a hole, finishes to come included. Unknown with its thickness. */
@@ -36,7 +40,7 @@ export function leftBehind(depth: Figure, wall: Wall): Figure {
 /** Does the tip come so near the other face that what is fixed there counts too? */
 export function isNearOtherFace(depth: Figure, wall: Wall, bands: CableBands): boolean {
   const left = leftBehind(depth, wall)
-  return hasValue(left) && left.value - left.pm < bands.depth
+  return hasValue(left) && quantise(left.value - left.pm) < bands.depth
 }
 
 /**
@@ -47,5 +51,5 @@ export function isNearOtherFace(depth: Figure, wall: Wall, bands: CableBands): b
  */
 export function isPastSetback(depth: Figure, inFront: Figure, setback: StudSetback): boolean {
   if (!hasValue(depth) || !hasValue(inFront)) return false
-  return depth.value - inFront.value + depth.pm + inFront.pm > setback.depth
+  return quantise(depth.value - inFront.value + depth.pm + inFront.pm) > setback.depth
 }

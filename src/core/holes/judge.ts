@@ -1,4 +1,4 @@
-import { type Figure, hasValue, type ValueFigure } from '../figure'
+import { type Figure, hasValue, quantise, type ValueFigure } from '../figure'
 import type { Wall } from '../kitchen/schema'
 import { type Message, message } from '../message'
 import type { Band, Hole, HolePurpose } from '../plan/types'
@@ -128,9 +128,9 @@ function againstBand(
       ? []
       : [{ verdict: 'ask', say: message('holes.band-not-placed', { about: aboutOf(band) }) }]
   if (!isDrawn(band)) return unknown
-  const outside = distanceTo(band, along.value, height.value)
+  const outside = quantise(distanceTo(band, along.value, height.value))
   if (outside === 0) return [inBand(band, wall), ...unknown]
-  const slack = band.pm + Math.max(along.pm, height.pm)
+  const slack = quantise(band.pm + Math.max(along.pm, height.pm))
   return outside > slack ? unknown : [nearBand(band, outside), ...unknown]
 }
 

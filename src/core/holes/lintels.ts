@@ -100,23 +100,26 @@ function liesOver(lintel: Band, opening: Rectangle): boolean {
   )
 }
 
-/** Openings decide where a hole beside them may go: what their sides and heights rest on. */
+/**
+ * Openings decide where a hole beside them may go: their sides wherever it is, their levels only near them.
+ */
 export function openingDoubts(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Doubt[] {
-  return wall.openings.map((opening): Doubt => {
+  return wall.openings.flatMap((opening): readonly Doubt[] => {
     const left = survey.along(wall.id, opening.left)
     const right = survey.along(wall.id, opening.right)
     const at = { wall: wall.id, along: left, out: ON_FACE }
-    const sides = [left, right]
     const sill = reachesFloor(opening) ? [] : [survey.height(opening.bottom, at)]
-    const levels = [...sill, survey.height(opening.top, at)]
-    return {
-      wall: wall.id,
-      left: reach(left, -BEARING),
-      right: reach(right, BEARING),
-      from: [...sides, ...levels].flatMap((f) => f.from),
-      missing: [...sides, ...levels].flatMap((f) => (f.state === 'unknown' ? f.missing : [])),
-    }
+    return [
+      doubt(wall, null, null, [left, right]),
+      doubt(wall, reach(left, -BEARING), reach(right, BEARING), [...sill, survey.height(opening.top, at)]),
+    ]
   })
+}
+
+function doubt(wall: Wall, left: number | null, right: number | null, figures: readonly Figure[]): Doubt {
+  const from = figures.flatMap((f) => f.from)
+  const missing = figures.flatMap((f) => (f.state === 'unknown' ? f.missing : []))
+  return { wall: wall.id, left, right, from, missing }
 }
 
 function reach(figure: Figure, by: number): number | null {

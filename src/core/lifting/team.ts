@@ -1,4 +1,4 @@
-import { assumed, derive, type Figure, hasValue, known, restingOn } from '../figure'
+import { assumed, derive, type Figure, hasValue, known, quantise, restingOn } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen } from '../kitchen/schema'
 import type { HandZone, LiftingFilter } from '../region/region'
@@ -68,5 +68,5 @@ const strength = (figure: Figure): number => (hasValue(figure) ? figure.value : 
 
 /** Does a team's figure reach a mass, with the mass's own precision against it? */
 export function covers(capability: Figure, mass: Figure): boolean {
-  return hasValue(capability) && hasValue(mass) && mass.value + mass.pm <= capability.value
+  return hasValue(capability) && hasValue(mass) && quantise(mass.value + mass.pm) <= capability.value
 }

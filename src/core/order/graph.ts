@@ -36,7 +36,6 @@ export function components(arcs: readonly (readonly number[])[]): readonly (read
         call.next++
         if (index[to] === -1) calls.push({ node: to, next: 0 })
         else if (open[to] === 1) low[node] = Math.min(low[node] as number, index[to] as number)
-        if (call.next === 0) call.next = 1
         continue
       }
       calls.pop()

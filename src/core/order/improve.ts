@@ -10,20 +10,36 @@ const NOTHING = 1e-9
 /** Whether a block may be moved at all; left out: all may. */
 export type MayMove = (block: number) => boolean
 
+/** What the search knows beside the order itself, kept up as blocks are moved. */
+interface Search {
+  readonly problem: Problem
+  readonly order: Int32Array
+  /** By block, what its pairs with all others cost as they stand now. */
+  readonly incurred: Float64Array
+  /** The dearest neighbour there is. */
+  readonly dearest: number
+}
+
 /**
  * Improves an order in place by moving stretches of one to three blocks to wherever they cost least, keeping every hard
- * reason, until no such move helps. Every move lowers the cost, so it ends. Places are tried from front to back and
- * the nearest of equally good ones is taken, so the same order always comes out.
+ * reason, until no such move helps. Every move lowers the cost, so it ends. Places are tried from near to far and the
+ * nearest of equally good ones is taken, so the same order always comes out.
  */
 export function improve(problem: Problem, order: Int32Array, mayMove: MayMove = () => true): void {
+  const search: Search = {
+    problem,
+    order,
+    incurred: incurredIn(problem, order),
+    dearest: problem.next.reduce((most, cost) => Math.max(most, cost), 0),
+  }
   for (let round = 0; round < MOST_ROUNDS; round++) {
     let moved = false
     for (let length = 1; length <= LONGEST; length++) {
       for (let at = 0; at + length <= problem.n; at++) {
         if (!allMayMove(order, at, length, mayMove)) continue
-        const to = bestPlace(problem, order, at, length)
+        const to = bestPlace(search, at, length)
         if (to === at) continue
-        shift(order, at, length, to)
+        shift(search, at, length, to)
         moved = true
       }
     }
@@ -31,13 +47,30 @@ export function improve(problem: Problem, order: Int32Array, mayMove: MayMove = 
   }
 }
 
+function incurredIn({ n, pair }: Problem, order: Int32Array): Float64Array {
+  const incurred = new Float64Array(n)
+  for (let i = 0; i < n; i++) {
+    const a = order[i] as number
+    for (let k = i + 1; k < n; k++) {
+      const b = order[k] as number
+      const cost = pair[a * n + b] as number
+      incurred[a] = (incurred[a] as number) + cost
+      incurred[b] = (incurred[b] as number) + cost
+    }
+  }
+  return incurred
+}
+
 function allMayMove(order: Int32Array, at: number, length: number, mayMove: MayMove): boolean {
   for (let i = at; i < at + length; i++) if (!mayMove(order[i] as number)) return false
   return true
 }
 
-/** Where the stretch of `length` blocks from `at` costs least, as the place of its first block. */
-function bestPlace(problem: Problem, order: Int32Array, at: number, length: number): number {
+/**
+ * Where the stretch of `length` blocks from `at` costs least, as the place of its first block. A side is given up when
+ * what was passed has cost more than all that could still be won: what its pairs cost now, and the dearest neighbour.
+ */
+function bestPlace({ problem, order, incurred, dearest }: Search, at: number, length: number): number {
   const { n, hard, pair, next } = problem
   const w = n + 1
   const first = order[at] as number
@@ -48,43 +81,82 @@ function bestPlace(problem: Problem, order: Int32Array, at: number, length: numb
     (next[before * w + after] as number) -
     (next[before * w + first] as number) -
     (next[last * w + after] as number)
+  let mostWon = dearest + NOTHING
+  for (let i = at; i < at + length; i++) mostWon += incurred[order[i] as number] as number
   let best = at
   let least = -NOTHING
-  for (const step of [1, -1] as const) {
-    let pairs = 0
-    for (let k = step === 1 ? at + length : at - 1; k >= 0 && k < n; k += step) {
-      const passed = order[k] as number
-      let stop = false
-      for (let i = at; i < at + length; i++) {
-        const block = order[i] as number
-        const ahead = step === 1 ? block * n + passed : passed * n + block
-        const behind = step === 1 ? passed * n + block : block * n + passed
-        if (hard[ahead] === 1) {
-          stop = true
-          break
-        }
-        pairs += (pair[behind] as number) - (pair[ahead] as number)
-      }
-      if (stop) break
-      const left = step === 1 ? passed : k === 0 ? n : (order[k - 1] as number)
-      const right = step === 1 ? (k + 1 === n ? n : (order[k + 1] as number)) : passed
-      const put =
-        (next[left * w + first] as number) +
-        (next[last * w + right] as number) -
-        (next[left * w + right] as number)
-      const gain = pairs + taken + put
-      if (gain < least) {
-        least = gain
-        best = step === 1 ? k - length + 1 : k
-      }
+  for (let k = at + length, pairs = 0; k < n; k++) {
+    const passed = order[k] as number
+    const step = passing(hard, pair, n, order, at, length, passed, true)
+    pairs += step
+    if (pairs + taken - mostWon >= least) break
+    const right = k + 1 === n ? n : (order[k + 1] as number)
+    const gain =
+      pairs +
+      taken +
+      (next[passed * w + first] as number) +
+      (next[last * w + right] as number) -
+      (next[passed * w + right] as number)
+    if (gain < least) {
+      least = gain
+      best = k - length + 1
+    }
+  }
+  for (let k = at - 1, pairs = 0; k >= 0; k--) {
+    const passed = order[k] as number
+    pairs += passing(hard, pair, n, order, at, length, passed, false)
+    if (pairs + taken - mostWon >= least) break
+    const left = k === 0 ? n : (order[k - 1] as number)
+    const gain =
+      pairs +
+      taken +
+      (next[left * w + first] as number) +
+      (next[last * w + passed] as number) -
+      (next[left * w + passed] as number)
+    if (gain < least) {
+      least = gain
+      best = k
     }
   }
   return best
 }
 
-function shift(order: Int32Array, at: number, length: number, to: number): void {
+/** What it costs the stretch to be put the other side of one block; infinite where a hard reason forbids it. */
+function passing(
+  hard: Uint8Array,
+  pair: Float64Array,
+  n: number,
+  order: Int32Array,
+  at: number,
+  length: number,
+  passed: number,
+  forward: boolean,
+): number {
+  let cost = 0
+  for (let i = at; i < at + length; i++) {
+    const block = order[i] as number
+    const ahead = forward ? block * n + passed : passed * n + block
+    if (hard[ahead] === 1) return Number.POSITIVE_INFINITY
+    cost += (pair[forward ? passed * n + block : block * n + passed] as number) - (pair[ahead] as number)
+  }
+  return cost
+}
+
+function shift({ problem, order, incurred }: Search, at: number, length: number, to: number): void {
+  const { n, pair } = problem
   const stretch = order.slice(at, at + length)
-  if (to > at) order.copyWithin(at, at + length, to + length)
+  const forward = to > at
+  const passed = forward ? order.slice(at + length, to + length) : order.slice(to, at)
+  for (const block of stretch) {
+    for (const other of passed) {
+      const there = pair[block * n + other] as number
+      const back = pair[other * n + block] as number
+      const change = forward ? back - there : there - back
+      incurred[block] = (incurred[block] as number) + change
+      incurred[other] = (incurred[other] as number) + change
+    }
+  }
+  if (forward) order.copyWithin(at, at + length, to + length)
   else order.copyWithin(to + length, to, at)
   order.set(stretch, to)
 }

@@ -4,7 +4,7 @@ import { STAGES } from '../plan/types'
 /**
  * What one order of work costs against another, in minutes. All of it is reckoned, not measured; common practice.
  *
- *   stages     5 for every pair of operations of which the one of the later stage comes first
+ *   stages     10 for every pair of operations of which the one of the later stage comes first
  *   set-aside  the cost of every preferred reason the order does not keep (corners before neighbours, outwards along
  *              a run, talls before wall units, …); none for one the user has set aside
  *   done       60 for every pair of which one is done and comes after one that is not
@@ -12,7 +12,7 @@ import { STAGES } from '../plan/types'
  *   walking    0.05 for every metre from the place of one operation to that of the next
  *   tools      0.5 for every tool of an operation that was not in hand at the one before
  */
-export const MINUTES = { stage: 5, done: 60, helper: 8, metre: 0.05, tool: 0.5 } as const
+export const MINUTES = { stage: 10, done: 60, helper: 8, metre: 0.05, tool: 0.5 } as const
 
 const MM_PER_METRE = 1000
 
@@ -35,23 +35,19 @@ export interface Prices {
   readonly x: Float64Array
   readonly y: Float64Array
   readonly placed: Uint8Array
-  /** Each operation's tools as bits, 30 to a word. */
-  readonly tools: Int32Array
-  readonly toolWords: number
+  /** Which set of tools each needs, by number, and by two of those numbers what is fetched from the one to the other. */
+  readonly toolSet: Int32Array
+  readonly toolSets: number
+  readonly fetched: Float64Array
   readonly helper: number
   /** Preferred reasons: the number that should come first, the other, the cost. */
   readonly preferred: readonly { readonly first: number; readonly then: number; readonly cost: number }[]
 }
 
-const BITS = 30
-
 export function pricesOf(priced: Priced): Prices {
   const { operations } = priced
   const n = operations.length
   const numbers = new Map(operations.map((operation, i) => [operation.id, i]))
-  const tools = new Map<string, number>()
-  for (const { tools: used } of operations) for (const t of used) if (!tools.has(t)) tools.set(t, tools.size)
-  const toolWords = Math.max(1, Math.ceil(tools.size / BITS))
   const prices = {
     stage: new Int32Array(n),
     done: new Uint8Array(n),
@@ -59,8 +55,7 @@ export function pricesOf(priced: Priced): Prices {
     x: new Float64Array(n),
     y: new Float64Array(n),
     placed: new Uint8Array(n),
-    tools: new Int32Array(n * toolWords),
-    toolWords,
+    ...toolSetsOf(operations),
     helper: priced.helperIsCalled ? MINUTES.helper : 0,
     preferred: preferredOf(priced, numbers),
   }
@@ -70,18 +65,32 @@ export function pricesOf(priced: Priced): Prices {
     prices.done[i] = operation.done ? 1 : 0
     prices.people[i] = operation.people
     const at = priced.places.get(operation.id)
-    if (at !== undefined) {
-      prices.placed[i] = 1
-      prices.x[i] = at.x
-      prices.y[i] = at.y
-    }
-    for (const tool of operation.tools) {
-      const bit = tools.get(tool) as number
-      const word = i * toolWords + Math.floor(bit / BITS)
-      prices.tools[word] = (prices.tools[word] as number) | (1 << (bit % BITS))
-    }
+    if (at === undefined) return
+    prices.placed[i] = 1
+    prices.x[i] = at.x
+    prices.y[i] = at.y
   })
   return prices
+}
+
+/** Few sets of tools are used again and again: what is fetched from one to another is worked out once for each two. */
+function toolSetsOf(operations: readonly Operation[]): Pick<Prices, 'toolSet' | 'toolSets' | 'fetched'> {
+  const sets = new Map<string, { readonly number: number; readonly tools: ReadonlySet<string> }>()
+  const toolSet = Int32Array.from(operations, ({ tools }) => {
+    const key = tools.join()
+    const known = sets.get(key) ?? { number: sets.size, tools: new Set(tools) }
+    sets.set(key, known)
+    return known.number
+  })
+  const all = [...sets.values()]
+  const fetched = new Float64Array(all.length * all.length)
+  for (const had of all) {
+    for (const needed of all) {
+      const missing = [...needed.tools].filter((tool) => !had.tools.has(tool)).length
+      fetched[had.number * all.length + needed.number] = missing * MINUTES.tool
+    }
+  }
+  return { toolSet, toolSets: all.length, fetched }
 }
 
 function preferredOf(priced: Priced, numbers: ReadonlyMap<string, number>): Prices['preferred'] {
@@ -107,13 +116,7 @@ export function walking(p: Prices, a: number, b: number): number {
 }
 
 export function toolChange(p: Prices, a: number, b: number): number {
-  let fetched = 0
-  for (let word = 0; word < p.toolWords; word++) {
-    const had = p.tools[a * p.toolWords + word] as number
-    for (let bits = (p.tools[b * p.toolWords + word] as number) & ~had; bits !== 0; bits &= bits - 1)
-      fetched++
-  }
-  return fetched * MINUTES.tool
+  return p.fetched[(p.toolSet[a] as number) * p.toolSets + (p.toolSet[b] as number)] as number
 }
 
 /** A second pair of hands called in for `b`, coming from `a`; from nothing: for the first of all. */

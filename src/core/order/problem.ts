@@ -51,13 +51,19 @@ function mustPrecede(
 
 function pairsOf(n: number, { members, of }: Blocks, prices: Prices): Float64Array {
   const pair = new Float64Array(n * n)
+  // Nearly all blocks are of one stage, done or not done throughout: two such cost alike for each pair of members.
+  const even = Uint8Array.from(members, (block) => (isEven(block, prices) ? 1 : 0))
+  const firsts = Int32Array.from(members, (block) => block[0] as number)
+  const sizes = Int32Array.from(members, (block) => block.length)
   for (let a = 0; a < n; a++) {
-    const first = members[a] as readonly number[]
     for (let b = 0; b < n; b++) {
       if (a === b) continue
-      let sum = 0
-      for (const x of first) for (const y of members[b] as readonly number[]) sum += pairCost(prices, x, y)
-      pair[a * n + b] = sum
+      pair[a * n + b] =
+        even[a] === 1 && even[b] === 1
+          ? pairCost(prices, firsts[a] as number, firsts[b] as number) *
+            (sizes[a] as number) *
+            (sizes[b] as number)
+          : sumOfPairs(prices, members[a] as readonly number[], members[b] as readonly number[])
     }
   }
   for (const { first, then, cost } of prices.preferred) {
@@ -67,14 +73,26 @@ function pairsOf(n: number, { members, of }: Blocks, prices: Prices): Float64Arr
   return pair
 }
 
+function isEven(block: readonly number[], { stage, done }: Prices): boolean {
+  const first = block[0] as number
+  return block.every((i) => stage[i] === stage[first] && done[i] === done[first])
+}
+
+function sumOfPairs(prices: Prices, first: readonly number[], second: readonly number[]): number {
+  let sum = 0
+  for (const x of first) for (const y of second) sum += pairCost(prices, x, y)
+  return sum
+}
+
 function nextOf(n: number, { members }: Blocks, prices: Prices): Float64Array {
   const next = new Float64Array((n + 1) * (n + 1))
-  for (let b = 0; b < n; b++) {
-    const first = (members[b] as readonly number[])[0] as number
-    next[n * (n + 1) + b] = helperCall(prices, null, first)
-    for (let a = 0; a < n; a++) {
-      const last = (members[a] as readonly number[]).at(-1) as number
-      if (a !== b) next[a * (n + 1) + b] = nextCost(prices, last, first)
+  const firsts = Int32Array.from(members, (block) => block[0] as number)
+  const lasts = Int32Array.from(members, (block) => block.at(-1) as number)
+  for (let b = 0; b < n; b++) next[n * (n + 1) + b] = helperCall(prices, null, firsts[b] as number)
+  for (let a = 0; a < n; a++) {
+    const last = lasts[a] as number
+    for (let b = 0; b < n; b++) {
+      if (a !== b) next[a * (n + 1) + b] = nextCost(prices, last, firsts[b] as number)
     }
   }
   return next

@@ -12,16 +12,17 @@ export function pullTogether(
   reasons: readonly OrderReason[],
   order: Int32Array,
 ): { readonly order: Int32Array; readonly late: readonly string[] } {
-  const timed = reasons.filter((reason) => reason.hard && reason.maxLag !== null && reason.maxLag > 0)
-  if (timed.length === 0) return { order, late: [] }
+  const limited = reasons.filter((reason) => reason.hard && reason.maxLag !== null)
+  const timed = limited.filter((reason) => reason.maxLag !== 0)
   const numbers = new Map(ids.map((id, i) => [id, i]))
   const blocks = blocksOf(ids, reasons).of
-  const reach = reachOver(numbers, reasons, blocks, ids.length)
+  const reach = reachOver(numbers, timed.length === 0 ? [] : reasons, blocks, ids.length)
   let now = [...order]
   for (const reason of timed) {
     const a = numbers.get(reason.before)
     const b = numbers.get(reason.after)
-    if (a !== undefined && b !== undefined) now = closer(now, a, b, blocks, reach)
+    const apart = a !== undefined && b !== undefined && blocks[a] !== blocks[b]
+    if (apart) now = closer(now, a, b, blocks, reach)
   }
   return {
     order: Int32Array.from(now),
@@ -40,6 +41,7 @@ function waitIn(
 ): number {
   const from = order.indexOf(numbers.get(reason.before) ?? -1)
   const to = order.indexOf(numbers.get(reason.after) ?? -1)
+  if (from < 0 || to < 0) return 0
   return order.slice(from + 1, to).reduce((sum, i) => sum + (operations[i]?.minutes.typical ?? 0), 0)
 }
 

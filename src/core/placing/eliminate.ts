@@ -35,7 +35,8 @@ export interface StuckUnits {
 
 /**
  * Chooses a path for every unit, or says which cannot be ordered. `before`: [a, b] when a must be placed before b; pairs
- * of units not given are left aside.
+ * of units not given are left aside, and so are units without an entry in `candidates`: mere spaces, which nothing is
+ * brought to. A unit with an empty entry is trapped, and everything is stuck with it: leave those out to order the rest.
  *
  * Preference: a unit is taken out on a lesser way only when no unit can be taken out on a better one; ties by id.
  */
@@ -44,7 +45,7 @@ export function choosePaths(
   candidates: ReadonlyMap<UnitId, readonly PlacingPath[]>,
   before: readonly (readonly [UnitId, UnitId])[],
 ): ChosenPaths | StuckUnits {
-  const there = new Set([...units].sort(byId))
+  const there = new Set(units.filter((unit) => candidates.has(unit)).sort(byId))
   const waiting = followersOf(there, before)
   const chosen = new Map<UnitId, PlacingPath>()
   while (there.size > 0) {

@@ -13,7 +13,7 @@ import {
   prismsAt,
   prismsMeet,
 } from './solid'
-import { diagonalOf } from './stand-up'
+import { diagonalOf, ROOM_FOR_HANDS } from './stand-up'
 import {
   distanceToFixed,
   type FixedThing,
@@ -33,9 +33,6 @@ import { type Side, type StandUp, slicesOf, sweptMoving, tiltFloor } from './swe
  * counts throughout: a unit that slides in along one has clearance 0. Cut off at `FAR`: beyond, nobody needs to know.
  */
 export const FAR = 5000
-
-/** Room over the corner of a unit being stood up, for the hands: the same 10 mm as in the reckoning of its height. */
-const OVER_THE_CORNER = 10
 
 /** A unit about to be looked at among the others. */
 export interface Mover {
@@ -124,7 +121,7 @@ function wholeOf({ body }: Mover, segment: StandUp): Prism {
   const foot = segment.upright.z + bounds.z0
   const tippedBackOrFront = segment.over === 'back' || segment.over === 'front'
   const side = tippedBackOrFront ? bounds.y1 - bounds.y0 : bounds.x1 - bounds.x0
-  const top = foot + diagonalOf(bounds.z1 - bounds.z0, side) + OVER_THE_CORNER
+  const top = foot + diagonalOf(bounds.z1 - bounds.z0, side) + ROOM_FOR_HANDS
   return prismOver(tiltFloor(placed.solid, segment, reachOf(body)), foot - segment.blocks, top)
 }
 
@@ -174,7 +171,7 @@ function refusedStandingUp(
   if (!around.blocks.some((block) => extentsMeet(block, whole))) return null
   for (const box of slicesHighestFirst(mover, segment)) {
     const prism = prismAt(box, segment.upright)
-    const hit = fixedInTheWay(around, { ...prism, top: prism.top + OVER_THE_CORNER }, mover.slack)
+    const hit = fixedInTheWay(around, { ...prism, top: prism.top + ROOM_FOR_HANDS }, mover.slack)
     if (hit !== null) return hit
   }
   return null
@@ -272,7 +269,7 @@ function nearestStandingUp(
   around: Surroundings,
   sofar: number,
 ): number {
-  const over = roomOver(whole, around) + OVER_THE_CORNER
+  const over = roomOver(whole, around) + ROOM_FOR_HANDS
   const own = hasUnplacedWall(mover.body, around) ? outOfBack(mover.body, whole.polygon) : FAR
   const walls = distanceToFixed(wallsOnly(around), whole, () => false, sofar)
   const least = Math.min(sofar, over, own, walls)

@@ -1,6 +1,7 @@
 import type { UnitKind } from '../kitchen/schema'
 import type { LocalBox, Pose, UnitId, WallId } from '../plan/types'
 import { boundsOf, type Prism, prismsAt } from './solid'
+import { BLOCK_HEIGHT } from './stand-up'
 import type { Side } from './sweep'
 
 /** How a tall unit is stood up on the floor before it is moved in. */
@@ -31,7 +32,7 @@ export interface PlacedUnit {
 }
 
 /** Over the back is kindest to it, then the open front; sideways it stands on an edge of one panel. */
-const USUAL_WAY: StandUpWay = { sides: ['back', 'front', 'left', 'right'], blocks: 20, reach: 0 }
+const USUAL_WAY: StandUpWay = { sides: ['back', 'front', 'left', 'right'], blocks: BLOCK_HEIGHT, reach: 0 }
 
 /** How it is stood up; null when it comes upright. */
 export function standUpWayOf(placed: PlacedUnit): StandUpWay | null {

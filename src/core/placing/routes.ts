@@ -183,8 +183,9 @@ function offsetPoint(pose: Pose, right: number, out: number): PlanPoint {
 /**
  * A route as segments: (stood up), lifted, moved along the floor from stop to stop, let down. Standing units start at
  * the height they will have, or on the floor where it rises above that, and travel `lift` above the highest of both.
- * Hung ones are lifted from the floor to their hooking height. Where the floor is not known a unit starts at the height
- * it travels at: in the hands, with nothing said about how it came there.
+ * Hung ones are lifted from the floor to their hooking height. Where the floor is not known, a standing unit starts at
+ * the height it will have (a tall one is stood up there), and a hung one at its hooking height: in the hands, with
+ * nothing said about how it came there.
  */
 export function segmentsOf(
   placed: PlacedUnit,

@@ -22,13 +22,17 @@ const feetBasis: Basis = {
 }
 const sumBasis: Basis = { kind: 'geometry', why: 'diagonal, blocks under the edge and room for the hands' }
 
+/** Usual blocks, mm, and room kept over the corner, mm: the numbers of the two figures below. */
+export const BLOCK_HEIGHT = 20
+export const ROOM_FOR_HANDS = 10
+
 /** Blocks under the edge it turns on, so that fingers and floor come to no harm. */
-export const BLOCKS: Figure = known(20, 0, 'mm', [], {
+export const BLOCKS: Figure = known(BLOCK_HEIGHT, 0, 'mm', [], {
   kind: 'common-practice',
   why: 'blocks or packers about 20 mm thick under the edge the unit turns on',
 })
 /** Room kept over the corner for hands, floor protection and a ceiling that is not flat. */
-export const HAND_ROOM: Figure = known(10, 0, 'mm', [], {
+export const HAND_ROOM: Figure = known(ROOM_FOR_HANDS, 0, 'mm', [], {
   kind: 'common-practice',
   why: 'at least 10 mm over the top corner for hands, floor protection and an uneven ceiling',
 })

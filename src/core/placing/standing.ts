@@ -1,9 +1,9 @@
 import { quantise } from '../figure'
-import type { LocalBox, PlacingPath, PlanPoint } from '../plan/types'
+import type { LocalBox, PlacingPath, PlanPoint, Pose } from '../plan/types'
 import { judgeRoute, type Mover } from './judge'
 import { standUpWayOf } from './placed'
 import type { Offset, Route } from './routes'
-import { extentsOf, inUnit } from './solid'
+import { type Extents, extentsOf, inUnit } from './solid'
 import type { FixedThing, Surroundings } from './surroundings'
 import type { Side } from './sweep'
 
@@ -104,55 +104,63 @@ function routeFrom(spot: Offset, over: Side, lift: number): Route {
 }
 
 /** The outline in the unit's own plan; null: not known, then the grid alone is tried. */
-function roomAround(
-  pose: Parameters<typeof inUnit>[0],
-  { outline }: Surroundings,
-): ReturnType<typeof extentsOf> | null {
+function roomAround(pose: Pose, { outline }: Surroundings): Extents | null {
   return outline === null ? null : extentsOf(outline.map((point) => inUnit(pose, point)))
 }
 
+/** What it takes of the floor while it is stood up, in its own plan where it ends up upright. */
+function floorTaken(bounds: LocalBox, over: Side): Extents {
+  const height = bounds.z1 - bounds.z0
+  return {
+    x0: bounds.x0 - (over === 'left' ? height : 0),
+    x1: bounds.x1 + (over === 'right' ? height : 0),
+    y0: bounds.y0 - (over === 'back' ? height : 0),
+    y1: bounds.y1 + (over === 'front' ? height : 0),
+  }
+}
+
 /**
- * Offsets to try: the grid, and where the lying head or the foot comes just clear of the far walls, so that a floor
- * hardly big enough is not missed between two steps of the grid. Those that cannot lie inside the room are left out.
+ * Offsets to try: where the user wants it, the grid, and in a known room also just clear of its far walls and in its
+ * middle, so that a floor hardly big enough is not missed between two steps of the grid. Those that cannot lie inside
+ * the room are left out.
  */
 function spotsFor(
   bounds: LocalBox,
   over: Side,
-  room: ReturnType<typeof extentsOf> | null,
+  room: Extents | null,
   wanted: readonly PlanPoint[],
 ): readonly Offset[] {
-  const height = bounds.z1 - bounds.z0
-  const takes = {
-    left: over === 'left' ? height : 0,
-    right: over === 'right' ? height : 0,
-    back: over === 'back' ? height : 0,
-    front: over === 'front' ? height : 0,
-  }
+  const taken = floorTaken(bounds, over)
   const outs = [
     ...wanted.map(({ y }) => y),
     ...steps(STEPS, (i) => bounds.y1 + 100 + i * STEP_OUT),
-    takes.back - bounds.y0 + COMFORTABLE,
-    ...(room === null ? [] : [room.y1 - COMFORTABLE - takes.front - bounds.y1]),
+    COMFORTABLE - taken.y0,
+    ...(room === null ? [] : tightIn(room.y0, room.y1, taken.y0, taken.y1)),
   ]
   const rights = [
     0,
     ...wanted.map(({ x }) => x),
     ...steps(STEPS / 2, (i) => (i + 1) * STEP_ALONG),
     ...steps(STEPS / 2, (i) => -(i + 1) * STEP_ALONG),
-    ...(room === null
-      ? []
-      : [room.x0 + COMFORTABLE + takes.left - bounds.x0, room.x1 - COMFORTABLE - takes.right - bounds.x1]),
+    ...(room === null ? [] : tightIn(room.x0, room.x1, taken.x0, taken.x1)),
   ]
   const fits = ({ right, out }: Offset): boolean =>
     room === null ||
-    (right + bounds.x0 - takes.left >= room.x0 &&
-      right + bounds.x1 + takes.right <= room.x1 &&
-      out + bounds.y0 - takes.back >= room.y0 &&
-      out + bounds.y1 + takes.front <= room.y1)
+    (right + taken.x0 >= room.x0 &&
+      right + taken.x1 <= room.x1 &&
+      out + taken.y0 >= room.y0 &&
+      out + taken.y1 <= room.y1)
   return outs
     .filter((out) => out > 0)
     .flatMap((out) => rights.map((right) => ({ right: quantise(right), out: quantise(out) })))
     .filter(fits)
+}
+
+/** Just clear of the one wall, just clear of the other, in the middle between them. */
+function tightIn(low: number, high: number, takenLow: number, takenHigh: number): readonly number[] {
+  const first = low + COMFORTABLE - takenLow
+  const last = high - COMFORTABLE - takenHigh
+  return [first, last, (first + last) / 2]
 }
 
 function steps(count: number, at: (i: number) => number): readonly number[] {

@@ -7,15 +7,15 @@ import { candidatePaths, type PlacedUnit } from '../placing/paths'
 import type { StandUpChoice } from '../placing/stand-up'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
-import { placingFindings } from './placing-findings'
+import { placingFindings, withNames } from './placing-findings'
 import { roomFor } from './room'
 import type { Finding, NoPlan, Obstacle, PlacingPath, UnitPlan } from './types'
 
 /**
- * How deep a unit may cut into a wall where it ends up and still be brought there: corners measured a little out of
- * square cut that much off. It is said as a finding of its own.
+ * How deep a unit may cut into a wall where it ends up and still be brought there, so that a corner out of square does
+ * not lose the whole plan. It is said as a finding of its own.
  */
-const MISFIT = 15
+const MISFIT = 40
 
 export interface BroughtIn {
   /** The chosen path of each unit that has one, in order of their ids. */
@@ -38,13 +38,14 @@ export function bringIn(
   const hint = kitchen.staging === null ? null : stagingPoint(kitchen.staging, survey)
   const ways = candidatePaths(placed, room, { stagingHint: hint, misfit: MISFIT })
   const findings = placingFindings(ways, tilts, positions)
-  const trapped = ways.trapped.map(({ unit, say }) => ({ unit, say }))
+  const names = new Map(positions.map((p) => [p.unit.id, p.name]))
+  const trapped = ways.trapped.map(({ unit, say }) => ({ unit, say: withNames(say, names) }))
   const free = placed.map((p) => p.unit).filter((id) => !trapped.some((t) => t.unit === id))
   const chosen = choosePaths(free, ways.candidates, [])
   if (!chosen.ok) {
     const stuck = chosen.stuck.map((s) => ({
       unit: s.unit,
-      say: message('no-way-in-between', { unit: s.unit, others: chosen.components.flat().join(', ') }),
+      say: withNames(message('no-way-in-between', { unit: s.unit, others: chosen.components.flat().map((u) => names.get(u) ?? u).join(', ') }), names),
     }))
     return { paths: [], trapped: [...trapped, ...stuck], findings }
   }
@@ -65,8 +66,10 @@ function placedUnit(unit: UnitPlan, { unit: asked }: UnitPosition, tilts: Readon
     hookLift: valueOf(asked.hanging.hookLift) ?? 0,
   }
   if (tilt === undefined || tilt.sides.length === 0) return [base]
-  const blocks = valueOf(tilt.plan.blocks) ?? 20
-  return [{ ...base, standUp: { sides: tilt.sides, blocks, reach: 0 } }]
+  const leg = valueOf(asked.legs.min) ?? 0
+  const onFeet = tilt.plan.pivot === 'feet'
+  const blocks = onFeet ? leg : (valueOf(tilt.plan.blocks) ?? 0)
+  return [{ ...base, standUp: { sides: tilt.sides, blocks, reach: onFeet ? leg : 0 } }]
 }
 
 function stagingPoint(place: NonNullable<Kitchen['staging']>, survey: Survey) {

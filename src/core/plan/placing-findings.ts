@@ -1,5 +1,5 @@
 import type { Basis } from '../figure'
-import { message } from '../message'
+import { type Message, message } from '../message'
 import type { CandidatePaths, Overlap } from '../placing/paths'
 import type { StandUpChoice } from '../placing/stand-up'
 import { finding } from './finding'
@@ -26,7 +26,7 @@ export function placingFindings(
         weight: 'stop',
         dangerous: true,
         where: where(t.unit),
-        say: t.say,
+        say: withNames(t.say, nameOf),
         basis: geometry,
       }),
     ),
@@ -38,7 +38,7 @@ function standUpFinding(unit: string, choice: StandUpChoice, where: { wall: stri
   const { needed, ceiling, fits } = choice.plan
   if (fits === 'yes') return []
   const parts = { subjects: [unit], where, figures: [needed, ceiling], basis: geometry, dangerous: true } as const
-  if (fits === 'no') return [finding({ ...parts, rule: 'cannot-stand-up', weight: 'stop', say: choice.say })]
+  if (fits === 'no') return [finding({ ...parts, rule: 'cannot-stand-up', weight: 'stop', say: message('cannot-stand-up', { unit: name, needed, ceiling }) })]
   return [
     finding({
       ...parts,
@@ -49,14 +49,26 @@ function standUpFinding(unit: string, choice: StandUpChoice, where: { wall: stri
   ]
 }
 
+/** Out of square by no more than this, a wall only wants a gap or a filler; deeper, something was measured or planned wrong. */
+const SCRIBE = 15
+
 function overlapFinding(o: Overlap, nameOf: ReadonlyMap<string, string>): Finding {
   const other = nameOf.get(o.with.id) ?? o.with.id
+  const slight = o.with.kind === 'wall' && o.by <= SCRIBE
   return finding({
     rule: o.with.kind === 'unit' ? 'units-overlap' : 'unit-in-something-fixed',
     subjects: [o.unit, o.with.id],
-    weight: 'stop',
-    say: message('in-one-another', { unit: nameOf.get(o.unit) ?? o.unit, other, by: Math.round(o.by * 10) / 10 }),
+    weight: slight ? 'warn' : 'stop',
+    say: message(slight ? 'wall-cuts-in' : 'in-one-another', { unit: nameOf.get(o.unit) ?? o.unit, other, by: Math.round(o.by * 10) / 10 }),
     from: [`units.${o.unit}.width`],
     basis: geometry,
   })
+}
+
+/** The same message with names in place of ids. */
+export function withNames(said: Message, nameOf: ReadonlyMap<string, string>): Message {
+  const values = Object.fromEntries(
+    Object.entries(said.values).map(([key, v]) => [key, typeof v === 'string' ? (nameOf.get(v) ?? v) : v]),
+  )
+  return { key: said.key, values }
 }

@@ -82,14 +82,23 @@ function reasonLine(r: OrderReason): string {
 /** Why an operation stands where it does. */
 export function readableWhy(plan: Plan, id: string): string {
   const answer = why(plan, id)
-  return `${[`${id}`, ...answer.into.map((r) => `  after ${reasonLine(r)}`), ...answer.out.map((r) => `  then  ${reasonLine(r)}`)].join('\n')}\n`
+  if (answer === undefined) return `There is no operation ${id} in this plan.\n`
+  const out = plan.reasons.filter((r) => r.before === id)
+  const lines = [
+    `${id}`,
+    ...answer.into.map((r) => `  after ${reasonLine(r)}`),
+    ...out.map((r) => `  then  ${reasonLine(r)}`),
+  ]
+  return `${lines.join('\n')}\n`
 }
 
 /** What stands against doing an operation first. */
 export function readableWhyNotFirst(plan: Plan, id: string): string {
   const answer = whyNotFirst(plan, id)
-  if (answer.mustComeFirst.length === 0) return `Nothing stands against doing ${id} first.\n`
-  return `${[`${id} cannot be first: ${answer.mustComeFirst.length} operations come before it.`, ...answer.because.map((r) => `  ${reasonLine(r)}`)].join('\n')}\n`
+  if (answer === undefined) return `There is no operation ${id} in this plan.\n`
+  if (answer.first.length === 0) return `Nothing stands against doing ${id} first.\n`
+  const head = `${id} cannot be first: ${answer.first.length} operations must come before it. It waits for`
+  return `${[head, ...answer.blocking.map((r) => `  ${reasonLine(r)}`)].join('\n')}\n`
 }
 
 /** Why there is no order, and what giving up would make one. */

@@ -44,7 +44,7 @@ export interface Surface {
 const ON_READING = 1
 
 const onReading: Basis = { kind: 'geometry', why: 'read at this place' }
-const between: Basis = { kind: 'geometry', why: 'straight between the readings round this place' }
+const roundAbout: Basis = { kind: 'geometry', why: 'straight between the readings round this place' }
 const beyond: Basis = {
   kind: 'geometry',
   why: 'outside the readings: the least-squares plane through all of them',
@@ -67,15 +67,16 @@ export function surfaceThrough(
     if (x === undefined || y === undefined || sheet === undefined) return undefined
     return { sheet, point: pointIn(chains.frames[wall] as Frame, x, y) }
   }
+  const idsOf = rememberedIds()
   return {
     readings: sorted,
     sheets,
     heightAt: (wall, along, out) => {
       const located = locate(wall, along, out)
       const place = { wall, along, out }
-      if (located === undefined) return workedFrom('mm', between, [along, out], () => 0)
+      if (located === undefined) return workedFrom('mm', roundAbout, [along, out], () => 0)
       const support = supportOf(located.sheet, located.point)
-      if (support !== undefined) return heightFrom(chains, place, support)
+      if (support !== undefined) return heightFrom(chains, place, support, idsOf(support))
       return heightBeyond(chains, place, sorted, located.sheet, list)
     },
     outsideBy: (wall, along, out) => {
@@ -83,6 +84,18 @@ export function surfaceThrough(
       if (located === undefined || located.sheet.triangles.length === 0) return null
       return distanceOutside(located.sheet.hull, located.point)
     },
+  }
+}
+
+/** The inputs of the readings round a place; many feet stand among the same readings. */
+function rememberedIds(): (support: readonly SurfaceReading[]) => readonly InputId[] {
+  const known = new Map<string, readonly InputId[]>()
+  return (support) => {
+    const key = support.map(({ id }) => id).join(' ')
+    const ids =
+      known.get(key) ?? mergedIds(support.flatMap(({ along, out, z }) => [along.from, out.from, z.from]))
+    known.set(key, ids)
+    return ids
   }
 }
 
@@ -169,6 +182,8 @@ interface Ground {
   readonly pointAt: (values: readonly number[], i: number) => PlanPoint
   /** Where the heights of the readings begin among the inputs. */
   readonly heights: number
+  /** Lengths and corners between the walls concerned. */
+  readonly links: readonly Figure[]
 }
 
 /**
@@ -192,18 +207,27 @@ function groundOf(chains: WallChains, place: Spot, readings: readonly SurfaceRea
     const frame = framesAlong(values.slice(beforeLinks, beforeLinks + 2 * wall))[wall] as Frame
     return pointIn(frame, values[2 * i] as number, values[2 * i + 1] as number)
   }
-  return { inputs, pointAt: links.length === 0 ? onOneWall : roundCorners, heights }
+  return { inputs, pointAt: links.length === 0 ? onOneWall : roundCorners, heights, links }
 }
 
 /** Height at a place from the one, two or three readings that hold it. */
-function heightFrom(chains: WallChains, place: Spot, support: readonly SurfaceReading[]): Figure {
-  const { inputs, pointAt, heights } = groundOf(chains, place, support)
-  if (support.length === 1) return workedFrom('mm', onReading, inputs, (values) => values[heights] as number)
-  const work = support.length === 2 ? betweenTwo : amongThree
-  return workedFrom('mm', between, inputs, (values) => {
+function heightFrom(
+  chains: WallChains,
+  place: Spot,
+  support: readonly SurfaceReading[],
+  supportIds: readonly InputId[],
+): Figure {
+  const { inputs, pointAt, heights, links } = groundOf(chains, place, support)
+  const from = mergedIds([supportIds, place.along.from, place.out.from, ...links.map((link) => link.from)])
+  if (support.length === 1) {
+    return workedFrom('mm', onReading, inputs, (values) => values[heights] as number, from)
+  }
+  const between = support.length === 2 ? betweenTwo : amongThree
+  const work = (values: readonly number[]) => {
     const corners = support.map((_, i) => ({ at: pointAt(values, i + 1), z: values[heights + i] as number }))
-    return work(pointAt(values, 0), corners)
-  })
+    return between(pointAt(values, 0), corners)
+  }
+  return workedFrom('mm', roundAbout, inputs, work, from)
 }
 
 interface Corner {

@@ -3,6 +3,7 @@ import {
   type Figure,
   type FigureUnit,
   hasValue,
+  type InputId,
   quantise,
   sortedIds,
   type ValueFigure,
@@ -12,15 +13,15 @@ import { mergedIds } from './sum'
 /**
  * A figure worked out from others, just as `derive` does it (unknown if any is unknown; precision the sum of what each
  * input moved by its own changes), for work that is done hundreds of times over in one plan: values come in one list
- * that the work must not keep, and ids are merged rather than sorted.
+ * that the work must not keep, and ids are merged rather than sorted, or given by a caller who has merged them before.
  */
 export function workedFrom(
   unit: FigureUnit,
   basis: Basis,
   inputs: readonly Figure[],
   work: (values: readonly number[]) => number,
+  from: readonly InputId[] = mergedIds(inputs.map((input) => input.from)),
 ): Figure {
-  const from = mergedIds(inputs.map((input) => input.from))
   if (!inputs.every(hasValue)) {
     const missing = inputs.flatMap((input) => (hasValue(input) ? [] : input.missing))
     return { state: 'unknown', unit, basis, from, missing: sortedIds(missing) }

@@ -1,5 +1,5 @@
 import type { PlanPoint, RoomPoint } from '../../core/plan/types'
-import { type Direction, type Framing, frameView } from './frame-view'
+import { type Direction, FIELD, type Framing, frameView } from './frame-view'
 import { type Blocker, isBehindWall, isBlocked, isFacing, type Screen } from './rays'
 
 /** A flat spot to be seen, and which way it faces; null: it counts from every side. */
@@ -8,6 +8,8 @@ export interface Spot {
   readonly faces: RoomPoint | null
   /** The wall it is on: left out with that wall. */
   readonly wall: string | null
+  /** Surface it stands for, mm²; left out: all the same. */
+  readonly area?: number
 }
 
 /** The part in hand at one moment: its own spots, and itself as something that may hide a fixing. */
@@ -28,6 +30,8 @@ export interface ViewSubject {
   readonly frame: readonly RoomPoint[]
   readonly blockers: readonly Blocker[]
   readonly screens: readonly Screen[]
+  /** The eye is nobody's that lies on the floor: lower than this only if nothing else shows the fixings. */
+  readonly lowestEye: number
 }
 
 export interface View extends Direction, Framing {
@@ -35,7 +39,13 @@ export interface View extends Direction, Framing {
   readonly hidden: readonly string[]
   readonly score: number
   /** Shares seen, 0..1. */
-  readonly seen: { readonly part: number; readonly fixings: number; readonly place: number }
+  readonly seen: {
+    readonly part: number
+    readonly fixings: number
+    /** Of the round marks drawn at the fixings: how much of their rims. */
+    readonly marks: number
+    readonly place: number
+  }
 }
 
 /** Directions tried: 15° steps, because people hardly tell finer ones apart (Niimi and Yokosawa 2009). */
@@ -47,6 +57,10 @@ const WIDEST = 75
 const THREE_QUARTER = 35
 /** The way we looked before is kept while it is no worse than the best by this. */
 const KEEP = 0.4
+/** A surface seen more edge-on than this can't be read: sine of 12°. */
+const EDGE_ON = 0.2
+/** Radius of a mark over the height of the picture: 8 px of 700. */
+const MARK = 8 / 700
 /** Enough of the part in hand (methods B.4, B1). */
 export const PART_ENOUGH = 0.6
 
@@ -72,18 +86,19 @@ export function chooseView(subject: ViewSubject, aspect: number, before: Directi
   if (kept !== null && showsAll(kept) && kept.score >= idealScore(subject) - KEEP) return kept
   const tried = candidates(subject).map((d) => tryView(subject, aspect, d, before))
   const best = tried.reduce((a, b) => (b.score > a.score + 1e-9 ? b : a))
-  return kept !== null && showsAll(kept) && kept.score >= best.score - KEEP ? kept : best
+  const isAsClear = kept !== null && kept.seen.marks >= best.seen.marks - 0.01
+  return kept !== null && isAsClear && showsAll(kept) && kept.score >= best.score - KEEP ? kept : best
 }
 
 function isAllowed(subject: ViewSubject, d: Direction): boolean {
   return subject.facing === null || turnBetween(d.azimuth, azimuthOf(subject.facing)) <= WIDEST + 1e-9
 }
 
-const showsAll = (view: View) => view.seen.fixings >= 1 && view.seen.part >= PART_ENOUGH
+const showsAll = ({ seen }: View) => seen.fixings >= 1 && seen.part >= PART_ENOUGH
 
 /** What a view that lacks nothing would score: then there is no need to try the others. */
 function idealScore(subject: ViewSubject): number {
-  return total({ fixings: 1, part: 1, place: 1 }, subject, 1, 1, 0)
+  return total({ fixings: 1, marks: 1, part: 1, place: 1 }, subject, 1, 1, 0)
 }
 
 function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Direction | null): View {
@@ -95,15 +110,23 @@ function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Dir
   const screens = subject.screens.filter((s) => !gone.has(s.wall))
   const isSeen = (spot: Spot, more: Blocker | null) =>
     !(spot.wall !== null && gone.has(spot.wall)) &&
-    (spot.faces === null || looksAt(spot.faces, spot.at, eye)) &&
+    squareness(spot, eye) > EDGE_ON &&
     !screens.some((s) => isBehindWall(eye, spot.at, s)) &&
     !blockers.some((b) => isBlocked(eye, spot.at, b)) &&
     !(more !== null && isBlocked(eye, spot.at, more))
   const moments: readonly Moment[] =
     subject.moments.length > 0 ? subject.moments : [{ part: [], blocker: null }]
   const seen = {
-    part: Math.min(...moments.map((m) => shareOfPart(m, eye, (s) => isSeen(s, null)))),
+    part: Math.min(...moments.map((m) => shareOfPart(m, eye, (s) => isSeen({ ...s, faces: null }, null)))),
     fixings: Math.min(...moments.map((m) => share(subject.fixings, (s) => isSeen(s, m.blocker)))),
+    marks: Math.min(
+      ...moments.map((m) =>
+        share(
+          subject.fixings.flatMap((s) => rim(s, eye)),
+          (s) => isSeen(s, m.blocker),
+        ),
+      ),
+    ),
     place: share(subject.place, (s) => isSeen(s, null)),
   }
   const angle = subject.facing === null ? THREE_QUARTER : turnBetween(d.azimuth, azimuthOf(subject.facing))
@@ -111,7 +134,8 @@ function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Dir
   const height = 1 - Math.min(1, Math.abs(d.elevation - 17) / 40)
   const turn =
     before === null ? 0 : turnBetween(d.azimuth, before.azimuth) + Math.abs(d.elevation - before.elevation)
-  return { ...d, ...framing, hidden, seen, score: total(seen, subject, quarter, height, turn) }
+  const low = eye.z < subject.lowestEye ? 2.5 : 0
+  return { ...d, ...framing, hidden, seen, score: total(seen, subject, quarter, height, turn) - low }
 }
 
 /** One number for a view. A fixing that can't be seen outweighs everything else together. */
@@ -129,18 +153,41 @@ function total(
   )
 }
 
-function looksAt(faces: RoomPoint, at: RoomPoint, eye: RoomPoint): boolean {
-  return faces.x * (eye.x - at.x) + faces.y * (eye.y - at.y) + faces.z * (eye.z - at.z) > 0
+/** Four points of the rim of the mark drawn at a fixing, in the plane it faces out of. */
+function rim(spot: Spot, eye: RoomPoint): readonly Spot[] {
+  const { at, faces } = spot
+  if (faces === null) return []
+  const distance = Math.hypot(eye.x - at.x, eye.y - at.y, eye.z - at.z)
+  const r = MARK * distance * 2 * Math.tan((FIELD * Math.PI) / 360)
+  const level = Math.hypot(faces.x, faces.y)
+  const along = level === 0 ? { x: 1, y: 0 } : { x: -faces.y / level, y: faces.x / level }
+  return [
+    { ...spot, at: { ...at, x: at.x + r * along.x, y: at.y + r * along.y } },
+    { ...spot, at: { ...at, x: at.x - r * along.x, y: at.y - r * along.y } },
+    { ...spot, at: { ...at, z: at.z + r } },
+    { ...spot, at: { ...at, z: at.z - r } },
+  ]
+}
+
+/** How squarely a spot faces the eye: 1 straight on, 0 edge-on, below that turned away. */
+function squareness({ at, faces }: Spot, eye: RoomPoint): number {
+  if (faces === null) return 1
+  const [x, y, z] = [eye.x - at.x, eye.y - at.y, eye.z - at.z]
+  return (faces.x * x + faces.y * y + faces.z * z) / Math.hypot(x, y, z)
 }
 
 function share(spots: readonly Spot[], isSeen: (spot: Spot) => boolean): number {
   return spots.length === 0 ? 1 : spots.filter(isSeen).length / spots.length
 }
 
-/** Of the part's spots that face the eye: visible over visible if drawn alone. */
+/** Of what the part would show if it were alone, by the room each spot takes in the picture: the share that is seen. */
 function shareOfPart(moment: Moment, eye: RoomPoint, isSeen: (spot: Spot) => boolean): number {
-  return share(
-    moment.part.filter((s) => s.faces === null || looksAt(s.faces, s.at, eye)),
-    isSeen,
-  )
+  let [alone, seen] = [0, 0]
+  for (const spot of moment.part) {
+    const size = Math.max(0, squareness(spot, eye)) * (spot.area ?? 1)
+    if (size === 0) continue
+    alone += size
+    if (isSeen(spot)) seen += size
+  }
+  return alone === 0 ? 1 : seen / alone
 }

@@ -50,7 +50,7 @@ export function fixedView(framing: Framing, room: RoomShape): View {
     elevation: (Math.atan2(eye.z - target.z, level) * 180) / Math.PI,
     hidden: hiddenFrom(room, framing),
     score: 0,
-    seen: { part: 0, fixings: 0, place: 0 },
+    seen: { part: 0, fixings: 0, marks: 0, place: 0 },
   }
 }
 

@@ -38,6 +38,7 @@ export function viewSubject(plan: Plan, standing: Standing, room: RoomShape, asp
     place,
     frame: wall === undefined ? wholeRoom(room) : [...must, ...wallWindow(room, wall, must, aspect)],
     blockers: blockersOf(standing),
+    lowestEye: Math.max(...room.outline.map((p) => room.floorOr(p)), -10_000) + 500,
     screens: room.walls.map((w) => ({
       wall: w.wall,
       from: w.origin,
@@ -68,7 +69,7 @@ function momentsOf(plan: Plan, standing: Standing): readonly Moment[] {
   const inHand = standing.units.filter((u) => u.isInHand)
   const moving = operation?.path == null ? undefined : plan.paths[operation.path]?.unit
   const still = inHand.filter((u) => u.unit.unit !== moving)
-  if (still.length > 0) {
+  if (still.length > 0 && fitted.length === 0) {
     moments.push({
       part: still.flatMap((u) => partSpots(u, u.unit.solid)),
       blocker: still.length === 1 && still[0] !== undefined ? boardsBlocker(still[0].unit, still[0]) : null,
@@ -112,6 +113,7 @@ function partSpots(at: Carriage, solid: readonly LocalBox[]): readonly Spot[] {
     const on = (f: number, low: number, high: number) => low + f * (high - low)
     const grid = THIRDS.flatMap((f) => THIRDS.map((g) => [f, g] as const))
     const side = (
+      area: number,
       spot: (f: number, g: number) => readonly [number, number, number],
       n: readonly [number, number, number],
     ) =>
@@ -119,13 +121,14 @@ function partSpots(at: Carriage, solid: readonly LocalBox[]): readonly Spot[] {
         const [x, y, z] = spot(f, g)
         const p = room(x, y, z)
         const q = room(x + n[0], y + n[1], z + n[2])
-        return { at: p, faces: { x: q.x - p.x, y: q.y - p.y, z: q.z - p.z }, wall: null }
+        return { at: p, faces: { x: q.x - p.x, y: q.y - p.y, z: q.z - p.z }, wall: null, area }
       })
+    const [w, d, h] = [b.x1 - b.x0, b.y1 - b.y0, b.z1 - b.z0]
     return [
-      ...side((f, g) => [on(f, b.x0, b.x1), b.y1, on(g, b.z0, b.z1)], [0, 1, 0]),
-      ...side((f, g) => [b.x0, on(f, b.y0, b.y1), on(g, b.z0, b.z1)], [-1, 0, 0]),
-      ...side((f, g) => [b.x1, on(f, b.y0, b.y1), on(g, b.z0, b.z1)], [1, 0, 0]),
-      ...side((f, g) => [on(f, b.x0, b.x1), on(g, b.y0, b.y1), b.z1], [0, 0, 1]),
+      ...side(w * h, (f, g) => [on(f, b.x0, b.x1), b.y1, on(g, b.z0, b.z1)], [0, 1, 0]),
+      ...side(d * h, (f, g) => [b.x0, on(f, b.y0, b.y1), on(g, b.z0, b.z1)], [-1, 0, 0]),
+      ...side(d * h, (f, g) => [b.x1, on(f, b.y0, b.y1), on(g, b.z0, b.z1)], [1, 0, 0]),
+      ...side(w * d, (f, g) => [on(f, b.x0, b.x1), on(g, b.y0, b.y1), b.z1], [0, 0, 1]),
     ]
   })
 }

@@ -66,15 +66,31 @@ export function LabelRig({
       const anchors = label.anchors.map(shown).filter(isSpot)
       if (label.fits !== null && !isWideEnough(label.fits.map(shown), width)) return []
       const lift = label.along === null ? 0 : liftOver(label.along.map(shown), width)
-      return [{ id: label.id, width, height, anchors, likes: label.likes, lift }]
+      return [
+        {
+          id: label.id,
+          width,
+          height,
+          anchors,
+          likes: label.likes,
+          lift,
+          mindsLines: label.along !== null,
+          isFixed: label.moves === 'no',
+          hasLeader: label.moves === 'with-leader',
+        },
+      ]
     })
     const marks = obstacles.marks.map(shown).filter(isSpot).map(round)
     const edges = obstacles.edges.flatMap(([a, b]): Segment[] => {
       const [from, to] = [shown(a), shown(b)]
       return from === null || to === null ? [] : [{ from, to }]
     })
+    const lines = labels.flatMap((label): Segment[] => {
+      const [from, to] = label.along === null ? [null, null] : label.along.map(shown)
+      return from == null || to == null ? [] : [{ from, to, of: label.id }]
+    })
     const bounds = { x: MARGIN, y: MARGIN, width: size.width - 2 * MARGIN, height: size.height - 2 * MARGIN }
-    write(layer, nodes, placeLabels(wanted, bounds, marks, edges))
+    write(layer, nodes, placeLabels(wanted, bounds, marks, [...edges, ...lines]))
   }, -1)
   return null
 }

@@ -1,7 +1,7 @@
 import { message } from '../../core/message'
 import type { Standing } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
-import type { Plan, RoomPoint } from '../../core/plan/types'
+import type { Plan, RoomPoint, UnitPlan } from '../../core/plan/types'
 import { type Display, figureText } from '../../core/words/format'
 import { say } from '../../core/words/say'
 import type { View } from '../camera/choose-view'
@@ -10,9 +10,10 @@ import { type Dimension, dimensionsOf, middleOf } from '../parts/dimension'
 import { holePlace } from '../parts/hole-place'
 import { clearRings } from '../parts/keep-clear'
 import { endsOf } from '../parts/lines'
+import { shelfHeights } from '../parts/unit-body'
 import type { RoomShape } from '../room-shape'
 import { isCutAway } from '../sketch-scene'
-import { onWall, placedWall } from '../wall-place'
+import { lengthOf, onWall, placedWall } from '../wall-place'
 import type { Wanted } from './place-labels'
 
 /** A text on the picture. The picture never says anything that isn't also said in words beside it. */
@@ -27,6 +28,8 @@ export interface Label {
   readonly fits: readonly [RoomPoint, RoomPoint] | null
   /** The line it is written along, if any. */
   readonly along: readonly [RoomPoint, RoomPoint] | null
+  /** Written in its own place or not at all, moved aside, or moved aside with a line back to its place. */
+  readonly moves: 'no' | 'yes' | 'with-leader'
 }
 
 /** Along a line, from its right end: where its name may stand. */
@@ -50,7 +53,7 @@ export function labelsOf(
     ...holeLabels(plan, standing, hidden),
     ...lineLabels(plan, standing, hidden, isVisible, display),
     ...markLabels(plan, standing, hidden, isVisible, display),
-    ...clearLabels(standing, room),
+    ...clearLabels(standing, room, isVisible),
     ...unitLabels(standing, hidden, isVisible, false),
   ].filter((label) => label.anchors.length > 0)
 }
@@ -82,22 +85,41 @@ function unitLabels(
         y: box.y1 + 1,
         z: box.z0 + fz * (box.z1 - box.z0),
       })
-    const spots = [0.5, 0.62, 0.38, 0.74, 0.26, 0.86].map((fz) => on(u, 0.5, fz))
+    const heights = bayMiddles(u.unit, box.z1 - box.z0)
+    const spots = heights.map((fz) => on(u, 0.5, fz))
+    const isClear = (fz: number) => [0.15, 0.5, 0.85].every((fx) => isVisible(on(u, fx, fz), u.unit.unit))
+    // A name that doesn't fit on the open front goes on the side that faces the eye.
+    const sides = [box.x0 - 1, box.x1 + 1].flatMap((x) =>
+      [0.5, 0.75, 0.25].map((fz) =>
+        roomPoint(u, extent, { x, y: (box.y0 + box.y1) / 2, z: box.z0 + fz * (box.z1 - box.z0) }),
+      ),
+    )
     return [
       {
         id: `name:${u.unit.unit}`,
         text: u.unit.name,
         tone: inHand ? ('chalk' as const) : ('pencil' as const),
         isStrong: inHand,
-        anchors: spots.filter((p) => inHand || isVisible(p, u.unit.unit)),
+        anchors: inHand
+          ? [...spots, ...sides.filter((p) => isVisible(p))]
+          : spots.filter((_, i) => isClear(heights[i] ?? 0.5)),
         likes: 'on' as const,
         fits: inHand ? null : ([on(u, 0.06, 0.5), on(u, 0.94, 0.5)] as const),
         along: null,
+        moves: inHand ? ('yes' as const) : ('no' as const),
       },
     ]
   })
 }
 
+/** Middles of the bays between shelves, as shares of the height, nearest the middle first. */
+function bayMiddles(unit: UnitPlan, height: number): readonly number[] {
+  const levels = [0, ...shelfHeights(unit, height), height]
+  return levels
+    .slice(1)
+    .map((z, i) => (z + (levels[i] ?? 0)) / 2 / height)
+    .sort((a, b) => Math.abs(a - 0.5) - Math.abs(b - 0.5))
+}
 const pointOf = ([x, y, z]: readonly [number, number, number]): RoomPoint => ({ x, y, z })
 
 function dimensionLabels(dimensions: readonly Dimension[], display: Display): readonly Label[] {
@@ -110,6 +132,7 @@ function dimensionLabels(dimensions: readonly Dimension[], display: Display): re
     likes: 'above',
     fits: null,
     along: [pointOf(d.from), pointOf(d.to)],
+    moves: 'with-leader',
   }))
 }
 
@@ -130,6 +153,7 @@ function holeLabels(plan: Plan, standing: Standing, hidden: ReadonlySet<string>)
         likes: 'above' as const,
         fits: null,
         along: null,
+        moves: 'with-leader' as const,
       },
     ]
   })
@@ -144,10 +168,15 @@ function lineLabels(
   display: Display,
 ): readonly Label[] {
   const about = standing.operation?.wall ?? null
-  return standing.lines.flatMap(({ line, isNow }) => {
+  const named = new Set<string>()
+  const longestFirst = [...standing.lines].sort((a, b) => lengthNamed(plan, b) - lengthNamed(plan, a))
+  return longestFirst.flatMap(({ line, isNow }) => {
     const wall = placedWall(plan, line.wall)
     if (wall === undefined || hidden.has(line.wall) || line.height.state === 'unknown') return []
-    if (!isNow && about !== null && line.wall !== about) return []
+    if (!isNow && line.wall !== about) return []
+    // The same line on several walls is named once, on the longest.
+    if (named.has(line.of)) return []
+    named.add(line.of)
     const [from, to] = endsOf(line, wall)
     const z = line.height.value
     const at = (along: number): RoomPoint => pointOf(onWall(wall)(along, 3, z))
@@ -162,9 +191,15 @@ function lineLabels(
         likes: 'above' as const,
         fits: null,
         along: [at(from), at(to)],
+        moves: isNow ? ('with-leader' as const) : ('no' as const),
       },
     ]
   })
+}
+
+function lengthNamed(plan: Plan, { line }: Standing['lines'][number]): number {
+  const wall = placedWall(plan, line.wall)
+  return wall === undefined ? 0 : lengthOf(wall)
 }
 
 /** How far along a mark is, while it is being made. */
@@ -193,32 +228,36 @@ function markLabels(
         likes: 'above' as const,
         fits: null,
         along: null,
+        moves: 'with-leader' as const,
       },
     ]
   })
 }
 
-function clearLabels(standing: Standing, room: RoomShape): readonly Label[] {
+function clearLabels(standing: Standing, room: RoomShape, isVisible: Sees): readonly Label[] {
   return clearRings(standing, room).map((area, i) => {
-    const spot = (fx: number) => {
-      const n = area.length
-      const middle = {
-        x: area.reduce((s, p) => s + p.x, 0) / n,
-        y: area.reduce((s, p) => s + p.y, 0) / n,
+    const n = area.length
+    const middle = { x: area.reduce((s, p) => s + p.x, 0) / n, y: area.reduce((s, p) => s + p.y, 0) / n }
+    const [a = middle, b = middle, c = middle] = area
+    const spot = (f: number, g: number): RoomPoint => {
+      const p = {
+        x: middle.x + f * (b.x - a.x) + g * (c.x - b.x),
+        y: middle.y + f * (b.y - a.y) + g * (c.y - b.y),
       }
-      const [a = middle, b = middle] = area
-      const p = { x: middle.x + fx * (a.x - b.x), y: middle.y + fx * (a.y - b.y) }
       return { ...p, z: room.floorOr(p) }
     }
+    const isClear = (f: number, g: number) => [-0.25, 0, 0.25].every((d) => isVisible(spot(f + d, g)))
+    const spots = [0, 0.2, 0.35, -0.2].filter((g) => isClear(0, g)).map((g) => spot(0, g))
     return {
       id: `keep-clear:${i}`,
       text: say(message('scene.keep-clear')),
       tone: 'pencil',
       isStrong: false,
-      anchors: [spot(0), spot(0.25), spot(-0.25)],
+      anchors: spots,
       likes: 'on',
       fits: null,
       along: null,
+      moves: 'no',
     }
   })
 }

@@ -1,4 +1,4 @@
-import type { Standing } from '../../core/plan/standing-at'
+import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { LocalBox, Plan, RoomPoint } from '../../core/plan/types'
 import { holePlace } from '../parts/hole-place'
@@ -13,11 +13,21 @@ export function obstaclesOf(plan: Plan, standing: Standing, eye: RoomPoint): Lab
   })
   const edges = standing.units
     .filter((u) => u.isInHand)
-    .flatMap((u) => u.unit.solid.flatMap((b) => seenEdges(u, u.unit.solid, b, eye)))
+    .flatMap((u) => [...u.unit.solid.flatMap((b) => seenEdges(u, u.unit.solid, b, eye)), ...legEdges(u)])
   return { marks, edges }
 }
 
 type Edge = readonly [RoomPoint, RoomPoint]
+
+/** The legs of a unit that stands on them, each as one line. */
+function legEdges(u: StandingUnit): readonly Edge[] {
+  const extent = extentOf(u.unit.solid)
+  return u.unit.legs.flatMap(({ x, y, extension }): readonly Edge[] =>
+    extension.state === 'unknown' || u.tilt !== null
+      ? []
+      : [[roomPoint(u, extent, { x, y, z: 0 }), roomPoint(u, extent, { x, y, z: -extension.value })]],
+  )
+}
 
 /** Corners of the six faces, each in order round it; corner k has x1 for bit 0, y1 for bit 1, z1 for bit 2. */
 const FACES = [

@@ -9,6 +9,12 @@ export interface Wanted {
   readonly likes: 'on' | 'above' | 'below' | 'right'
   /** Raised by so much, so that a slanting line under it isn't touched, px. */
   readonly lift?: number
+  /** Keeps off lines on the wall too, except its own. */
+  readonly mindsLines?: boolean
+  /** Left out rather than moved aside. */
+  readonly isFixed?: boolean
+  /** Gets a thin line to its spot when it had to move. */
+  readonly hasLeader?: boolean
 }
 export interface Spot {
   readonly x: number
@@ -23,6 +29,8 @@ export interface Rectangle {
 export interface Segment {
   readonly from: Spot
   readonly to: Spot
+  /** Of an edge that only texts about lines keep off: the text that belongs to it and may touch it. */
+  readonly of?: string
 }
 /** Where a text stands: its rectangle, and a thin line to its spot when it had to move away from it. */
 export interface Placed extends Rectangle {
@@ -53,17 +61,30 @@ export function placeLabels(
       ({ rectangle }) =>
         isWithin(rectangle, bounds) &&
         !taken.some((other) => overlap(rectangle, other, GAP)) &&
-        !edges.some((edge) => crosses(edge, rectangle)),
+        !edges.some((edge) => minds(label, edge) && crosses(edge, rectangle)),
     )
     if (found === undefined) continue
     taken.push(found.rectangle)
-    placed.push({ id: label.id, ...found.rectangle, leader: leaderTo(found.anchor, found.rectangle) })
+    placed.push({
+      id: label.id,
+      ...found.rectangle,
+      leader: found.isMoved && label.hasLeader === true ? leaderTo(found.anchor, found.rectangle) : null,
+    })
   }
   return placed
 }
 
+const minds = (label: Wanted, edge: Segment) =>
+  edge.of === undefined || (label.mindsLines === true && edge.of !== label.id)
+
+interface Possible {
+  readonly rectangle: Rectangle
+  readonly anchor: Spot
+  readonly isMoved: boolean
+}
+
 /** Every place a text may stand, best first: at each spot as it likes, then moved up or down, then beside. */
-function spotsFor(label: Wanted): readonly { readonly rectangle: Rectangle; readonly anchor: Spot }[] {
+function spotsFor(label: Wanted): readonly Possible[] {
   const { width, height, likes, lift = 0 } = label
   const first = (a: Spot): Spot => {
     if (likes === 'above') return { x: a.x - width / 2, y: a.y - height - GAP - lift }
@@ -71,13 +92,22 @@ function spotsFor(label: Wanted): readonly { readonly rectangle: Rectangle; read
     if (likes === 'right') return { x: a.x + 2 * GAP, y: a.y - height / 2 }
     return { x: a.x - width / 2, y: a.y - height / 2 }
   }
-  const at = (anchor: Spot, p: Spot) => ({ anchor, rectangle: { ...p, width, height } })
-  const straight = label.anchors.map((a) => at(a, first(a)))
+  const at = (anchor: Spot, p: Spot, isMoved: boolean): Possible => ({
+    anchor,
+    isMoved,
+    rectangle: { ...p, width, height },
+  })
+  const under = (a: Spot): Spot => ({ x: a.x - width / 2, y: a.y + GAP + lift })
+  const straight = [
+    ...label.anchors.map((a) => at(a, first(a), false)),
+    ...(label.mindsLines === true ? label.anchors.map((a) => at(a, under(a), false)) : []),
+  ]
+  if (label.isFixed === true) return straight
   const moved = label.anchors.flatMap((a) =>
     SHIFTS.flatMap((n) =>
       [0, -1, 1].map((m) => {
         const p = first(a)
-        return at(a, { x: p.x + m * (width / 2 + 4 * GAP), y: p.y + n * (height + GAP) })
+        return at(a, { x: p.x + m * (width / 2 + 4 * GAP), y: p.y + n * (height + GAP) }, true)
       }),
     ),
   )

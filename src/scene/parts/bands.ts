@@ -10,7 +10,7 @@ import { floorUnder, type Rectangle } from './rectangle'
 const PITCH = 36
 const STRIPE = 17
 const QUIET = 0.42
-const BOLD = 0.85
+const BOLD = 0.68
 
 /** Bands where a cable or pipe should be expected, and lintels: hatched, whichever way they run. */
 export function sketchBands(

@@ -1,12 +1,10 @@
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import type { Hole, Plan, RoomPoint } from '../../core/plan/types'
 import { onWall, placedWall } from '../wall-place'
-import { BACK_LET_IN } from './unit-body'
+import { insideFace } from './unit-body'
 
 /** The rail or plate a hole goes through stands out this far at most. */
 const ON_RAIL = 12
-/** Just in front of the back panel of the unit it is drilled through. */
-const IN_UNIT = BACK_LET_IN + 14
 
 /** Where a hole is seen, and what it is seen on. */
 export interface HolePlace {

@@ -32,6 +32,8 @@ export function sketchHoles(
       z + dz,
     ]
     if (hole.verdict === 'refused') {
+      // A refused place speaks while somebody marks or drills on its wall, and is quiet after.
+      if (!isNow && !standing.bands.boldOn.includes(hole.wall)) continue
       dot(sketch, part, 'ring', palette.refused, at)
       dot(sketch, part, 'dot', palette.paper, at)
       stroke(sketch, part, { weight: 'bar', colour: palette.refused }, along(-BAR, -BAR), along(BAR, BAR))

@@ -1,6 +1,6 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { Plan } from '../../core/plan/types'
-import { palette } from '../palette'
+import { palette, roomShade } from '../palette'
 import type { RoomShape } from '../room-shape'
 import { type Point, ring, type Sketch, wash } from '../sketch'
 import { LAYER, onWall, placedWall } from '../wall-place'
@@ -24,13 +24,13 @@ export function sketchPlaces(
         at(wall.right, out, wall.top),
         at(wall.left, out, wall.top),
       ]
-      wash(sketch, part, palette.chalk, 0.14, round(LAYER.wash))
+      wash(sketch, part, roomShade.placeWash, 0.17, round(LAYER.wash))
       ring(sketch, part, { weight: isHung ? 'bold' : 'fine', colour: palette.chalk }, round(LAYER.line))
     }
     if (isHung) continue
     for (const footprint of footprints) {
       const round = footprint.map((p): Point => [p.x, p.y, room.floorOr(p) + LAYER.line])
-      wash(sketch, part, palette.chalk, 0.12, round)
+      wash(sketch, part, roomShade.placeWash, 0.17, round)
       ring(sketch, part, { weight: 'bold', colour: palette.chalk }, round)
     }
   }

@@ -1,9 +1,10 @@
 import type { StandingUnit } from '../../core/plan/standing-at'
 import { extentOf, roomPoint } from '../../core/plan/travel-path'
-import type { WallFrame } from '../../core/plan/types'
+import type { UnitPlan, WallFrame } from '../../core/plan/types'
 import type { RoomShape } from '../room-shape'
 import { type Point, type Sketch, wash } from '../sketch'
 import { LAYER, lengthOf, onWall } from '../wall-place'
+import type { Rectangle } from './rectangle'
 
 const SHADE = '#5C4A33'
 const FLOOR = { blur: 90, opacity: 0.22 }
@@ -47,40 +48,62 @@ function softRectangle(
   }
 }
 
-/** The shade under a unit that stands, or beside and below one that hangs. */
-export function sketchShadow(
-  sketch: Sketch,
-  standing: StandingUnit,
-  room: RoomShape,
-  wall: WallFrame | undefined,
-): void {
+/** The shade on the floor under a unit that stands. */
+export function sketchFloorShadow(sketch: Sketch, standing: StandingUnit, room: RoomShape): void {
   const { unit } = standing
-  if (standing.tilt !== null || unit.kind === 'appliance-space') return
+  if (standing.tilt !== null || unit.kind === 'appliance-space' || isHung(unit)) return
   const extent = extentOf(unit.solid)
-  const part = `shadow:${unit.unit}`
-  const isHung = unit.kind === 'wall' || unit.kind === 'corner-wall' || unit.kind === 'bridging'
-  if (!isHung) {
-    for (const box of unit.solid) {
-      const place: Flat = (x, y) => {
-        const p = roomPoint(standing, extent, { x, y, z: 0 })
-        return [p.x, p.y, room.floorOr(p) + LAYER.shadow]
-      }
-      softRectangle(sketch, part, place, [box.x0, box.x1, box.y0, box.y1], FLOOR.blur, FLOOR.opacity)
+  for (const box of unit.solid) {
+    const place: Flat = (x, y) => {
+      const p = roomPoint(standing, extent, { x, y, z: 0 })
+      return [p.x, p.y, room.floorOr(p) + LAYER.shadow]
     }
-    return
+    const extents = [box.x0, box.x1, box.y0, box.y1] as const
+    softRectangle(sketch, `shadow:${unit.unit}`, place, extents, FLOOR.blur, FLOOR.opacity)
   }
-  const { left, right, underside, top } = unit
-  if (wall === undefined || left.state === 'unknown' || right.state === 'unknown') return
-  if (underside.state === 'unknown' || top.state === 'unknown') return
-  const at = onWall(wall)
+}
+
+/** The shade on a wall beside and below what hangs on it: one for each row of units that touch, so that none doubles. */
+export function sketchWallShadows(sketch: Sketch, units: readonly StandingUnit[], wall: WallFrame): void {
   const end = lengthOf(wall)
+  const at = onWall(wall)
   const place: Flat = (a, z) => at(Math.max(0, Math.min(end, a)), LAYER.shadow, z)
-  softRectangle(
-    sketch,
-    part,
-    place,
-    [left.value + WALL.aside, right.value + WALL.aside, underside.value - WALL.down, top.value - WALL.down],
-    WALL.blur,
-    WALL.opacity,
-  )
+  for (const r of rows(
+    units.filter((u) => u.unit.wall === wall.wall && u.tilt === null).map((u) => u.unit),
+  )) {
+    const extents = [
+      r.left + WALL.aside,
+      r.right + WALL.aside,
+      r.bottom - WALL.down,
+      r.top - WALL.down,
+    ] as const
+    softRectangle(sketch, `shadow:${wall.wall}`, place, extents, WALL.blur, WALL.opacity)
+  }
+}
+
+const isHung = (unit: UnitPlan) =>
+  unit.kind === 'wall' || unit.kind === 'corner-wall' || unit.kind === 'bridging'
+
+/** Hung units of one height side by side, as one rectangle each row. */
+function rows(units: readonly UnitPlan[]): readonly Rectangle[] {
+  const each = units
+    .filter(isHung)
+    .flatMap(({ left, right, underside, top }): readonly Rectangle[] =>
+      left.state === 'unknown' ||
+      right.state === 'unknown' ||
+      underside.state === 'unknown' ||
+      top.state === 'unknown'
+        ? []
+        : [{ left: left.value, right: right.value, bottom: underside.value, top: top.value }],
+    )
+    .sort((a, b) => a.left - b.left)
+  const joined: Rectangle[] = []
+  for (const r of each) {
+    const last = joined[joined.length - 1]
+    const touches =
+      last !== undefined && r.left - last.right < 30 && r.bottom === last.bottom && r.top === last.top
+    if (touches) joined[joined.length - 1] = { ...last, right: r.right }
+    else joined.push(r)
+  }
+  return joined
 }

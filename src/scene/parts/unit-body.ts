@@ -18,7 +18,7 @@ import { insetCorners, moved, planOutline, type Side } from './plan-outline'
 const BOARD = 18
 const BACK = 8
 /** The back panel is let in from the back edges of the sides. */
-export const BACK_LET_IN = 14
+const BACK_LET_IN = 14
 const SHELF_BACK = 30
 const BASE_RAIL = 90
 
@@ -144,19 +144,21 @@ export function carcassBoards(unit: UnitPlan): readonly LocalBox[] {
   return [...upright, ...bottoms, ...tops]
 }
 
-/** A base unit has no top: a rail at the front and one at the back hold its sides. */
+/** A base unit has no top: a rail lies at the front and one stands at the back to hold its sides and be fixed through. */
 function topRails(box: LocalBox): readonly LocalBox[] {
+  const [x0, x1, z1] = [box.x0 + BOARD, box.x1 - BOARD, box.z1]
+  const back = box.y0 + BACK_LET_IN + BACK
   return [
-    [box.y1 - BASE_RAIL, box.y1],
-    [box.y0 + BACK_LET_IN + BACK, box.y0 + BACK_LET_IN + BACK + BASE_RAIL],
-  ].map(([y0 = 0, y1 = 0]) => ({
-    x0: box.x0 + BOARD,
-    x1: box.x1 - BOARD,
-    y0,
-    y1,
-    z0: box.z1 - BOARD,
-    z1: box.z1,
-  }))
+    { x0, x1, y0: box.y1 - BASE_RAIL, y1: box.y1, z0: z1 - BOARD, z1 },
+    { x0, x1, y0: back, y1: back + BOARD, z0: z1 - BASE_RAIL, z1 },
+  ]
+}
+
+/** How far in front of the back of a unit a hole through it shows, at a height in its own frame. */
+export function insideFace(unit: UnitPlan, z: number): number {
+  const height = Math.max(0, ...unit.solid.map((b) => b.z1))
+  const isOnRail = isOpenTopped(unit) && unit.solid.length === 1 && z > height - BASE_RAIL
+  return BACK_LET_IN + BACK + (isOnRail ? BOARD : 0) + 4
 }
 
 function sketchSide(

@@ -1,28 +1,85 @@
-import type { Finding, Weight } from '../../core/plan/types'
-import { basisText } from '../rehearse/WhyNow'
+import type { Finding, Plan, Weight } from '../../core/plan/types'
+import { basisText } from '../basis'
+import { wallName } from '../names'
+import { wallSheet } from '../paper/sheets'
 import { words } from '../words'
 
-const ORDER: readonly Weight[] = ['stop', 'ask', 'warn', 'note']
-const WEIGHT_WORDS: Readonly<Record<Weight, string>> = { stop: 'Stop', ask: 'Ask', warn: 'Mind', note: 'Note' }
+const WEIGHTS: readonly Weight[] = ['stop', 'ask', 'warn', 'note']
+const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {
+  stop: 'Stop',
+  ask: 'Ask',
+  warn: 'Mind',
+  note: 'Note',
+}
+const MEANING: Readonly<Record<Weight, string>> = {
+  stop: 'work does not go on until this is put right',
+  ask: 'somebody has to settle this first',
+  warn: 'it can be done; know it beforehand',
+  note: 'worth knowing',
+}
 
-/** Findings, the gravest first. */
-export function FindingList({ findings }: { readonly findings: readonly Finding[] }) {
-  const sorted = [...findings].sort(
-    (a, b) => ORDER.indexOf(a.weight) - ORDER.indexOf(b.weight) || Number(b.dangerous) - Number(a.dangerous) || (a.id < b.id ? -1 : 1),
-  )
-  if (sorted.length === 0) return <p>Nothing found wrong with what has been measured so far. That is not a promise.</p>
+interface Props {
+  readonly findings: readonly Finding[]
+  readonly plan: Pick<Plan, 'walls' | 'units'>
+}
+
+/** Findings by weight, the gravest first; within a weight what can hurt someone first. */
+export function FindingList({ findings, plan }: Props) {
+  return WEIGHTS.map((weight) => {
+    const group = findings
+      .filter((f) => f.weight === weight)
+      .sort((a, b) => Number(b.dangerous) - Number(a.dangerous) || (a.id < b.id ? -1 : 1))
+    if (group.length === 0) return null
+    return (
+      <section key={weight} className="finding-group">
+        <h3>
+          <span className={weight === 'stop' ? 'stop' : undefined}>{WEIGHT_WORDS[weight]}</span>
+          <span className="quiet">
+            {' '}
+            · {group.length} · {MEANING[weight]}
+          </span>
+        </h3>
+        <ul className="findings">
+          {group.map((f) => (
+            <OneFinding key={f.id} finding={f} plan={plan} />
+          ))}
+        </ul>
+      </section>
+    )
+  })
+}
+
+function OneFinding({ finding, plan }: { readonly finding: Finding; readonly plan: Props['plan'] }) {
   return (
-    <ul className="findings">
-      {sorted.map((f) => (
-        <li key={f.id} id={`finding-${f.id}`}>
-          <span className={`weight ${f.weight}`}>{WEIGHT_WORDS[f.weight]}</span>
-          <div>
-            <p>{words(f.say)}</p>
-            {f.ask !== null && <p>{words(f.ask)}</p>}
-            <p className="basis">{basisText(f.basis)}</p>
-          </div>
-        </li>
-      ))}
-    </ul>
+    <li>
+      <p>{words(finding.say)}</p>
+      {finding.ask !== null && <p className="who">{words(finding.ask)}</p>}
+      <p className="basis">
+        <Where finding={finding} plan={plan} />
+        {basisText(finding.basis)}
+      </p>
+    </li>
   )
+}
+
+/** Where it is, as a way to the drawing of that wall. */
+function Where({ finding: { where }, plan }: { readonly finding: Finding; readonly plan: Props['plan'] }) {
+  if (where === null) return null
+  const along = where.along === null ? '' : `, ${Math.round(where.along)} mm from its left corner`
+  const height = where.height === null ? '' : `, ${signed(where.height)} mm from the line`
+  return (
+    <>
+      <a href={`#paper/${wallSheet(where.wall)}`}>
+        {wallName(where.wall, plan)}
+        {along}
+        {height}
+      </a>
+      {'. '}
+    </>
+  )
+}
+
+function signed(mm: number): string {
+  const rounded = Math.round(mm)
+  return rounded > 0 ? `+${rounded}` : `${rounded}`.replace('-', '−')
 }

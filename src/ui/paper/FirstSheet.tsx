@@ -13,7 +13,11 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
   const held = plan.operations.filter((o) => o.people > 1)
   return (
     <section className="sheet" aria-label="First sheet">
-      <SheetHead plan={plan} title="Before the first hole" about="what to settle, whom to book, what was assumed" />
+      <SheetHead
+        plan={plan}
+        title="Before the first hole"
+        about="what to settle, whom to book, what was assumed"
+      />
       <div className="columns">
         <section>
           <h2>To settle first</h2>
@@ -26,12 +30,19 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
         <section>
           <h2>Who and how long</h2>
           <p>{timeLine(plan)}</p>
-          {held.length > 0 && <p>A second pair of hands for {count(held.length, 'step')}: see the order of work.</p>}
+          {held.length > 0 && (
+            <p>A second pair of hands for {count(held.length, 'step')}: see the order of work.</p>
+          )}
           {trades.length > 0 && <p>Book {trades.map((t) => TRADE_NAMES[t]).join(', ')}.</p>}
           <table className="rows">
             <caption>To fill in before the day</caption>
             <tbody>
-              {['Stop valve is at', 'Main switch is at', 'Gas emergency line', 'Second pair of hands, telephone'].map((line) => (
+              {[
+                'Stop valve is at',
+                'Main switch is at',
+                'Gas emergency line',
+                'Second pair of hands, telephone',
+              ].map((line) => (
                 <tr key={line}>
                   <th scope="row">{line}</th>
                   <td className="blank"> </td>
@@ -76,4 +87,3 @@ function timeLine({ operations }: Plan): string {
   const points = stops === 0 ? '' : ` with ${count(stops, 'hold point')}`
   return `${count(operations.length, 'step')}${points}, ${hours('low')} to ${hours('high')} hours of work, waiting not counted.`
 }
-

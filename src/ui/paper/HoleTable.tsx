@@ -27,7 +27,7 @@ export function HoleTable({ holes, plan }: { readonly holes: readonly Hole[]; re
   const sorted = [...holes].sort((a, b) => (a.number ?? 1e9) - (b.number ?? 1e9) || (a.id < b.id ? -1 : 1))
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard
-    <div className="scroll wide-table" role="group" aria-label="Holes" tabIndex={0}>
+    <section className="scroll wide-table" aria-label="Holes" tabIndex={0}>
       <table className="rows">
         <caption>Holes</caption>
         <thead>
@@ -48,7 +48,7 @@ export function HoleTable({ holes, plan }: { readonly holes: readonly Hole[]; re
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   )
 }
 
@@ -66,7 +66,9 @@ function HoleRow({ hole, plan }: { readonly hole: Hole; readonly plan: Plan }) {
       <td className="figure">{numberText(hole.height, { signed: true }) ?? 'not known yet'}</td>
       <td className="figure">{numberText(hole.bit) ?? 'not known'}</td>
       <td className="figure">{numberText(hole.screwLength) ?? 'not known'}</td>
-      <td className="figure">{hasValue(hole.depth) ? figureText(hole.depth, { withPm: true }) : 'not known yet'}</td>
+      <td className="figure">
+        {hasValue(hole.depth) ? figureText(hole.depth, { withPm: true }) : 'not known yet'}
+      </td>
       <td>
         <strong>{VERDICTS[hole.verdict]}</strong>{' '}
         {hole.against.map((m) => (

@@ -19,7 +19,12 @@ export function OnPaper() {
     <div className="page on-paper">
       <nav className="choices no-print" aria-label="Sheets">
         {sheets.map((s) => (
-          <a key={s.id} className="button" href={`#paper/${s.id}`} aria-current={s.id === front?.id ? 'true' : undefined}>
+          <a
+            key={s.id}
+            className="button"
+            href={`#paper/${s.id}`}
+            aria-current={s.id === front?.id ? 'true' : undefined}
+          >
             {s.name}
           </a>
         ))}

@@ -30,7 +30,8 @@ export function SheetHead({ plan, title, about }: Props) {
           {date === null ? 'Date of survey not stated' : `Survey of ${dateText(date)}`} · {read}
         </p>
         <p>
-          Holds until the room, a unit or a wish changes · <span className="figure">{plan.stamp.hash.slice(0, 8)}</span>
+          Holds until the room, a unit or a wish changes ·{' '}
+          <span className="figure">{plan.stamp.hash.slice(0, 8)}</span>
           {` · rules ${plan.stamp.rules}, ${plan.stamp.region ?? 'country not chosen'}`}
         </p>
       </div>

@@ -20,11 +20,15 @@ export function WallSheet({ plan, frame, name }: Props) {
   const undrawn = plan.bands.filter((b) => b.wall === frame.wall && b.unknownBecause.length > 0)
   return (
     <section className="sheet wall-sheet" aria-label={name}>
-      <SheetHead plan={plan} title={`${name}, seen from inside the room`} about="mm, heights from the line, lengths from the left corner" />
+      <SheetHead
+        plan={plan}
+        title={`${name}, seen from inside the room`}
+        about="mm, heights from the line, lengths from the left corner"
+      />
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard */}
-      <div className="scroll drawing" role="group" aria-label={`Drawing of ${name}`} tabIndex={0}>
+      <section className="scroll drawing" aria-label={`Drawing of ${name}`} tabIndex={0}>
         <WallDrawing plan={plan} frame={frame} id={`bands-${frame.wall}`} />
-      </div>
+      </section>
       <div className="under-drawing">
         {holes
           .filter((h) => h.verdict === 'refused')
@@ -37,11 +41,16 @@ export function WallSheet({ plan, frame, name }: Props) {
           ))}
         {undrawn.length > 0 && (
           <p className="stop">
-            Not hatched, for its place is not known: {[...new Set(undrawn.flatMap((b) => b.unknownBecause.map((id) => inputName(id, plan))))].join('; ')}.
+            Not hatched, for its place is not known:{' '}
+            {[...new Set(undrawn.flatMap((b) => b.unknownBecause.map((id) => inputName(id, plan))))].join(
+              '; ',
+            )}
+            .
           </p>
         )}
         <p className="caution-line">
-          Outside the hatching is not proved clear: trace, isolate, have it proved dead by someone competent, then drill.
+          Outside the hatching is not proved clear: trace, isolate, have it proved dead by someone competent,
+          then drill.
         </p>
         <Legend />
       </div>

@@ -7,7 +7,11 @@ import { SheetHead } from './SheetHead'
 export function WorkSheet({ plan }: { readonly plan: Plan }) {
   return (
     <section className="sheet" aria-label="Order of work">
-      <SheetHead plan={plan} title="Order of work" about="work stops at a hold point until every check is answered" />
+      <SheetHead
+        plan={plan}
+        title="Order of work"
+        about="work stops at a hold point until every check is answered"
+      />
       <table className="rows work">
         <thead>
           <tr>

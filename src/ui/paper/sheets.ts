@@ -11,7 +11,9 @@ export const wallSheet = (wall: string): string => `wall:${wall}`
 
 /** The sheets of a plan, in the order they are printed: what to know first, the heights, each wall with work on it, the work. */
 export function sheetsOf(plan: Plan): readonly SheetName[] {
-  const busy = plan.walls.filter((w) => unitsOn(plan, w.wall).length > 0 || plan.holes.some((h) => h.wall === w.wall))
+  const busy = plan.walls.filter(
+    (w) => unitsOn(plan, w.wall).length > 0 || plan.holes.some((h) => h.wall === w.wall),
+  )
   const walls = busy.length > 0 ? busy : plan.walls
   return [
     { id: 'first', name: 'First sheet' },

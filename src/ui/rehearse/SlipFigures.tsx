@@ -6,7 +6,13 @@ import { shownFigure } from '../shown-figure'
 import { words } from '../words'
 
 /** The figures of an operation, large; each tells on a tap what it stands on. */
-export function SlipFigures({ figures, plan }: { readonly figures: readonly NamedFigure[]; readonly plan: Plan }) {
+export function SlipFigures({
+  figures,
+  plan,
+}: {
+  readonly figures: readonly NamedFigure[]
+  readonly plan: Plan
+}) {
   const [asked, setAsked] = useState<string | null>(null)
   const id = useId()
   if (figures.length === 0) return null

@@ -11,8 +11,15 @@ export function StepButtons({ plan, index }: { readonly plan: Plan; readonly ind
       <button type="button" className="button" disabled={index === 0} onClick={() => actions.step(-1)}>
         Back
       </button>
-      <button type="button" className="button main" disabled={next === undefined} onClick={() => actions.step(1)}>
-        <span className="next-words">{next === undefined ? 'This is the last step' : `Next: ${lowerFirst(words(next.title))}`}</span>
+      <button
+        type="button"
+        className="button main"
+        disabled={next === undefined}
+        onClick={() => actions.step(1)}
+      >
+        <span className="next-words">
+          {next === undefined ? 'This is the last step' : `Next: ${lowerFirst(words(next.title))}`}
+        </span>
       </button>
     </div>
   )

@@ -27,7 +27,7 @@ export function StepSlip({ plan, operation, index }: Props) {
       </h1>
       {trade !== null && <p className="hold-point">Only for {TRADE_NAMES[trade]}.</p>}
       {holdPoint && <p className="hold-point">Hold point. Work stops here until every check is answered.</p>}
-      <SlipFigures key={operation.id} figures={operation.figures} plan={plan} />
+      <SlipFigures key={`figures ${operation.id}`} figures={operation.figures} plan={plan} />
       <ol className="does">
         {does.map((line) => (
           <li key={keyOf(line)}>{words(line)}</li>
@@ -49,7 +49,7 @@ export function StepSlip({ plan, operation, index }: Props) {
         <CautionLine key={caution.sign + keyOf(caution.say)} caution={caution} />
       ))}
       <p className="crew">{crewLine(operation)}</p>
-      <WhyNow key={operation.id} plan={plan} operation={operation} />
+      <WhyNow key={`why ${operation.id}`} plan={plan} operation={operation} />
     </article>
   )
 }
@@ -63,7 +63,8 @@ function useHeadingFocus(id: string) {
     shown.current = id
     const slip = heading.current?.closest('.slip')
     if (slip) slip.scrollTop = 0
-    if (document.activeElement?.getAttribute('role') !== 'slider') heading.current?.focus({ preventScroll: true })
+    if (document.activeElement?.getAttribute('role') !== 'slider')
+      heading.current?.focus({ preventScroll: true })
   }, [id])
   return heading
 }

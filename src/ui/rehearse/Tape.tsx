@@ -1,7 +1,8 @@
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react'
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react'
 import type { Plan } from '../../core/plan/types'
 import { useActions } from '../app-context'
 import { STAGE_LETTERING, words } from '../words'
+import { tapeTarget } from './step-keys'
 import { numberEvery, stretches, type TapeScale, tapeScale } from './tape-scale'
 
 /** Least distance between ticks, so that a finger can hit one. */
@@ -21,7 +22,7 @@ export function Tape({ plan, index }: { readonly plan: Plan; readonly index: num
     actions.goToIndex(scale.indexAt(event.clientX - event.currentTarget.getBoundingClientRect().left))
   }
   const onKeyDown = (event: KeyboardEvent) => {
-    const to = keyTarget(event.key, index, count)
+    const to = tapeTarget(event.key, index, count)
     if (to === undefined) return
     event.preventDefault()
     event.stopPropagation()
@@ -57,39 +58,42 @@ export function Tape({ plan, index }: { readonly plan: Plan; readonly index: num
   )
 }
 
-function keyTarget(key: string, index: number, count: number): number | undefined {
-  const targets: Readonly<Record<string, number>> = {
-    ArrowRight: index + 1,
-    ArrowUp: index + 1,
-    ArrowLeft: index - 1,
-    ArrowDown: index - 1,
-    PageUp: index + 10,
-    PageDown: index - 10,
-    Home: 0,
-    End: count - 1,
-  }
-  return targets[key]
-}
-
-function useSize(box: React.RefObject<HTMLDivElement | null>) {
+function useSize(box: RefObject<HTMLDivElement | null>) {
   const [size, setSize] = useState({ width: 1000, height: 82 })
   useEffect(() => {
     const element = box.current
     if (element === null || typeof ResizeObserver === 'undefined') return
-    const watch = new ResizeObserver(() => setSize({ width: element.clientWidth, height: element.clientHeight }))
+    const watch = new ResizeObserver(() =>
+      setSize({ width: element.clientWidth, height: element.clientHeight }),
+    )
     watch.observe(element)
     return () => watch.disconnect()
   }, [box])
   return size
 }
 
-function Ticks({ count, scale, isLow }: { readonly count: number; readonly scale: TapeScale; readonly isLow: boolean }) {
+function Ticks({
+  count,
+  scale,
+  isLow,
+}: {
+  readonly count: number
+  readonly scale: TapeScale
+  readonly isLow: boolean
+}) {
   const every = numberEvery(scale.pitch)
   const numbers = Array.from({ length: count }, (_, i) => i + 1)
   return (
     <>
       {numbers.map((n) => (
-        <line key={n} className="tick" x1={scale.x(n - 1)} x2={scale.x(n - 1)} y1={0} y2={n % 10 === 0 ? 22 : n % 5 === 0 ? 17 : 11} />
+        <line
+          key={n}
+          className="tick"
+          x1={scale.x(n - 1)}
+          x2={scale.x(n - 1)}
+          y1={0}
+          y2={n % 10 === 0 ? 22 : n % 5 === 0 ? 17 : 11}
+        />
       ))}
       {numbers
         .filter((n) => n % every === 0)
@@ -103,7 +107,15 @@ function Ticks({ count, scale, isLow }: { readonly count: number; readonly scale
 }
 
 /** A stage's name where it fits before the next begins; where it does not, the slip says it anyway. */
-function Stages({ plan, scale, height }: { readonly plan: Plan; readonly scale: TapeScale; readonly height: number }) {
+function Stages({
+  plan,
+  scale,
+  height,
+}: {
+  readonly plan: Plan
+  readonly scale: TapeScale
+  readonly height: number
+}) {
   return stretches(plan.operations).map(({ stage, from, to }) => {
     const left = scale.x(from) - scale.pitch / 2
     const room = scale.x(to) + scale.pitch / 2 - left

@@ -1,80 +1,76 @@
 import { useState } from 'react'
-import type { Basis } from '../../core/figure'
+import { why, whyNotFirst } from '../../core/order/why'
 import type { Operation, OrderReason, Plan } from '../../core/plan/types'
-import { useActions } from '../app-context'
-import { words } from '../words'
+import { count } from '../words'
+import { ReasonList } from './ReasonList'
+
+interface Props {
+  readonly plan: Plan
+  readonly operation: Operation
+}
+
+type Asked = 'now' | 'first' | null
 
 /** Why this operation stands where it does, read off the same reasons that put it there. */
-export function WhyNow({ plan, operation }: { readonly plan: Plan; readonly operation: Operation }) {
-  const [open, setOpen] = useState(false)
-  const actions = useActions()
-  const into = plan.reasons.filter((r) => r.after === operation.id)
-  const outOf = plan.reasons.filter((r) => r.before === operation.id)
+export function WhyNow({ plan, operation }: Props) {
+  const [asked, setAsked] = useState<Asked>(null)
+  const ask = (what: Asked) => setAsked(asked === what ? null : what)
   return (
-    <section className="why" key={operation.id}>
-      <button type="button" className="link" aria-expanded={open} onClick={() => setOpen(!open)}>
-        {open ? 'Close the reasons' : 'Why now?'}
+    <section className="why" aria-label="Why now">
+      <button type="button" className="link" aria-expanded={asked === 'now'} onClick={() => ask('now')}>
+        Why now?
       </button>
-      {open && (
-        <>
-          <ReasonList title="Comes after" reasons={into} other="before" plan={plan} go={actions.goToOperation} />
-          <ReasonList title="Must be done before" reasons={outOf} other="after" plan={plan} go={actions.goToOperation} />
-          {into.length === 0 && <p>Nothing has to come before it.</p>}
-        </>
-      )}
+      <button type="button" className="link" aria-expanded={asked === 'first'} onClick={() => ask('first')}>
+        Could this come first?
+      </button>
+      {asked === 'now' && <Now plan={plan} operation={operation} />}
+      {asked === 'first' && <First plan={plan} operation={operation} />}
     </section>
   )
 }
 
-interface ListProps {
-  readonly title: string
-  readonly reasons: readonly OrderReason[]
-  readonly other: 'before' | 'after'
-  readonly plan: Plan
-  readonly go: (id: string) => void
-}
-
-function ReasonList({ title, reasons, other, plan, go }: ListProps) {
-  if (reasons.length === 0) return null
-  const sorted = [...reasons].sort((a, b) => Number(b.hard) - Number(a.hard))
+function Now({ plan, operation }: Props) {
+  const told = why(plan, operation.id)
+  if (told === undefined) return null
+  const setAside = new Set(plan.order.setAside)
+  const kept = told.into.filter((r) => !setAside.has(r.id))
+  const before = plan.reasons.filter((r) => r.before === operation.id && !setAside.has(r.id))
+  const against = plan.reasons.filter(
+    (r) => (r.before === operation.id || r.after === operation.id) && setAside.has(r.id),
+  )
   return (
-    <>
-      <h2>{title}</h2>
-      <ul>
-        {sorted.slice(0, 12).map((r) => {
-          const operation = plan.operations.find((o) => o.id === r[other])
-          return (
-            <li key={r.id} className={r.hard ? 'hard' : ''}>
-              <button type="button" className="link" onClick={() => go(r[other])}>
-                {operation === undefined ? r[other] : words(operation.title)}
-              </button>
-              <span className="because">{words(r.because)}</span>
-              <span className="basis">
-                {r.hard ? 'Must' : `Better so; the other way costs about ${r.cost} min`}. {basisText(r.basis)}
-              </span>
-            </li>
-          )
-        })}
-      </ul>
-    </>
+    <div aria-live="polite">
+      {kept.length === 0 && <p>Nothing has to come before it.</p>}
+      <ReasonList title="It comes after" reasons={kept} other="before" plan={plan} />
+      <ReasonList title="It comes before" reasons={before} other="after" plan={plan} />
+      <ReasonList title="Set aside here" reasons={against} other="before" plan={plan} />
+    </div>
   )
 }
 
-export function basisText(basis: Basis): string {
-  switch (basis.kind) {
-    case 'survey':
-      return 'From your survey.'
-    case 'maker':
-      return "From the maker's sheet."
-    case 'wish':
-      return 'Your wish.'
-    case 'achieved':
-      return 'As read on the day.'
-    case 'geometry':
-      return `Geometry: ${basis.why}.`
-    case 'standard':
-      return `${basis.source}, ${basis.where}.`
-    case 'common-practice':
-      return `Common practice, no source: ${basis.why}.`
-  }
+function First({ plan, operation }: Props) {
+  const answer = whyNotFirst(plan, operation.id)
+  if (answer === undefined) return null
+  const { blocking, first } = answer
+  const preferred = plan.reasons.filter((r) => r.after === operation.id && !r.hard)
+  return (
+    <div aria-live="polite">
+      <p>{verdict(blocking, first.length)}</p>
+      <ReasonList title="What holds it" reasons={blocking} other="before" plan={plan} />
+      {blocking.length === 0 && (
+        <ReasonList title="What speaks against it" reasons={preferred} other="before" plan={plan} />
+      )}
+      {blocking.length > 0 && preferred.length > 0 && (
+        <p className="quiet">
+          And {count(preferred.length, 'reason')} of good practice, worth about{' '}
+          {Math.round(preferred.reduce((sum, r) => sum + r.cost, 0))} minutes.
+        </p>
+      )}
+    </div>
+  )
+}
+
+function verdict(blocking: readonly OrderReason[], before: number): string {
+  if (blocking.length === 0) return 'Yes: nothing that has to be done holds it back.'
+  return `No: ${count(before, 'step')} must come before it.`
 }

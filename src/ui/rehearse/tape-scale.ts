@@ -15,7 +15,11 @@ export function tapeScale(count: number, index: number, width: number, least: nu
   const total = 2 * LEAD + pitch * Math.max(count - 1, 0)
   const shift = total <= width ? 0 : Math.min(Math.max(LEAD + pitch * index - width / 2, 0), total - width)
   const x = (i: number) => LEAD + pitch * i - shift
-  return { pitch, x, indexAt: (at) => Math.min(count - 1, Math.max(0, Math.round((at + shift - LEAD) / pitch))) }
+  return {
+    pitch,
+    x,
+    indexAt: (at) => Math.min(count - 1, Math.max(0, Math.round((at + shift - LEAD) / pitch))),
+  }
 }
 
 /** Every how many ticks a number is lettered. */

@@ -4,8 +4,20 @@ import type { ReactElement } from 'react'
  * The pictures of the safety signs by their ISO 7010 number, on a field of 100 by 100, drawn anew and simply. `currentColor`
  * is the colour of the picture, `var(--ground)` that of the sign behind it.
  */
-const limb = { fill: 'none', stroke: 'currentColor', strokeWidth: 5.5, strokeLinecap: 'round', strokeLinejoin: 'round' } as const
-const cut = { fill: 'none', stroke: 'var(--ground)', strokeWidth: 3, strokeLinecap: 'round', strokeLinejoin: 'round' } as const
+const limb = {
+  fill: 'none',
+  stroke: 'currentColor',
+  strokeWidth: 5.5,
+  strokeLinecap: 'round',
+  strokeLinejoin: 'round',
+} as const
+const cut = {
+  fill: 'none',
+  stroke: 'var(--ground)',
+  strokeWidth: 3,
+  strokeLinecap: 'round',
+  strokeLinejoin: 'round',
+} as const
 
 const head = (x: number, y: number, r = 5) => <circle cx={x} cy={y} r={r} />
 const face = <path d="M50 22c13 0 20 9 20 22v10c0 14-9 26-20 26S30 68 30 54V44c0-13 7-22 20-22z" />
@@ -45,7 +57,9 @@ const WARNINGS: Readonly<Record<string, ReactElement>> = {
       <path {...cut} strokeWidth={2.5} d="M41 47l9-7.5 9 7.5z" fill="var(--ground)" />
     </>
   ),
-  W017: <path d="M26 74h48v5H26zM36 68c-6-7 6-11 0-19 8 6 1 12 5 19zM49 68c-6-7 6-13 0-23 8 8 1 15 5 23zM62 68c-6-7 6-11 0-19 8 6 1 12 5 19z" />,
+  W017: (
+    <path d="M26 74h48v5H26zM36 68c-6-7 6-11 0-19 8 6 1 12 5 19zM49 68c-6-7 6-13 0-23 8 8 1 15 5 23zM62 68c-6-7 6-11 0-19 8 6 1 12 5 19z" />
+  ),
   W019: (
     <>
       <path d="M25 52h9v28h-9zM66 52h9v28h-9z" />
@@ -54,7 +68,9 @@ const WARNINGS: Readonly<Record<string, ReactElement>> = {
       <path d="M36 64l5 3-5 3zM64 64l-5 3 5 3z" />
     </>
   ),
-  W021: <path d="M50 32c3 10 14 15 14 29 0 9-6 15-14 15s-14-6-14-15c0-7 4-10 6-16 1 4 2 6 4 7 3-6 1-12 4-20zM30 77h40v4H30z" />,
+  W021: (
+    <path d="M50 32c3 10 14 15 14 29 0 9-6 15-14 15s-14-6-14-15c0-7 4-10 6-16 1 4 2 6 4 7 3-6 1-12 4-20zM30 77h40v4H30z" />
+  ),
   W022: (
     <>
       <path d="M66 32 40 74l-10 6 3-11 27-41z" />
@@ -88,7 +104,10 @@ const MUST_DO: Readonly<Record<string, ReactElement>> = {
     <>
       {head(50, 27, 10)}
       <path d="M22 47c11-4 20-2 28 4 8-6 17-8 28-4v28c-11-4-20-2-28 4-8-6-17-8-28-4z" />
-      <path {...cut} d="M50 53v24M29 54c6-1 11 0 15 3M29 62c6-1 11 0 15 3M71 54c-6-1-11 0-15 3M71 62c-6-1-11 0-15 3" />
+      <path
+        {...cut}
+        d="M50 53v24M29 54c6-1 11 0 15 3M29 62c6-1 11 0 15 3M71 54c-6-1-11 0-15 3M71 62c-6-1-11 0-15 3"
+      />
     </>
   ),
   M003: (
@@ -103,7 +122,10 @@ const MUST_DO: Readonly<Record<string, ReactElement>> = {
   M004: (
     <>
       {face}
-      <path fill="var(--ground)" d="M25 39h50v6l-3 12c-1 4-4 5-8 5h-4c-4 0-6-2-8-8-1-3-3-3-4 0-2 6-4 8-8 8h-4c-4 0-7-1-8-5l-3-12z" />
+      <path
+        fill="var(--ground)"
+        d="M25 39h50v6l-3 12c-1 4-4 5-8 5h-4c-4 0-6-2-8-8-1-3-3-3-4 0-2 6-4 8-8 8h-4c-4 0-7-1-8-5l-3-12z"
+      />
       <path d="M32 44h14l-2 9c-1 3-2 4-4 4h-2c-2 0-4-1-4-4zM68 44H54l2 9c1 3 2 4 4 4h2c2 0 4-1 4-4z" />
     </>
   ),
@@ -115,7 +137,9 @@ const MUST_DO: Readonly<Record<string, ReactElement>> = {
     </>
   ),
   M008: <path d="M34 24h18v24c0 5 4 7 10 9l9 3c5 2 7 5 7 10v3H34zM34 75h44v6H34z" />,
-  M009: <path d="M37 80V62L25 47c-3-4 2-9 6-5l8 8V26a4.5 4.5 0 0 1 9 0v-3a4.5 4.5 0 0 1 9 0v4a4.5 4.5 0 0 1 9 0v5a4 4 0 0 1 8 0v24c0 8-2 13-6 18v6z" />,
+  M009: (
+    <path d="M37 80V62L25 47c-3-4 2-9 6-5l8 8V26a4.5 4.5 0 0 1 9 0v-3a4.5 4.5 0 0 1 9 0v4a4.5 4.5 0 0 1 9 0v5a4 4 0 0 1 8 0v24c0 8-2 13-6 18v6z" />
+  ),
   M014: (
     <>
       <path d="M31 50h38v6c0 14-8 25-19 25S31 70 31 56z" />
@@ -159,7 +183,9 @@ const MUST_DO: Readonly<Record<string, ReactElement>> = {
 
 const MUST_NOT: Readonly<Record<string, ReactElement>> = {
   P001: <></>,
-  P003: <path d="M47.5 54h5v24h-5zM50 24c2 7 8 10 8 18 0 6-3 10-8 10s-8-4-8-10c0-4 2-6 3-9 1 2 2 3 3 4 1-4 0-8 2-13z" />,
+  P003: (
+    <path d="M47.5 54h5v24h-5zM50 24c2 7 8 10 8 18 0 6-3 10-8 10s-8-4-8-10c0-4 2-6 3-9 1 2 2 3 3 4 1-4 0-8 2-13z" />
+  ),
   P009: (
     <>
       <path d="M62 24h5v56h-5zM44 70h18v5H44zM44 56h18v5H44zM48 42h14v5H48z" />
@@ -167,7 +193,9 @@ const MUST_NOT: Readonly<Record<string, ReactElement>> = {
       <path {...limb} d="M41 42l1 14M43 44l15-4M42 56l10 1v10M41 56l-5 10v10" />
     </>
   ),
-  P010: <path d="M41 78c-2-8-9-13-13-20-2-4 3-7 6-4l6 6V34a3.5 3.5 0 0 1 7 0v-5a3.5 3.5 0 0 1 7 0v4a3.5 3.5 0 0 1 7 0v6a3.5 3.5 0 0 1 7 0v22c0 8-3 12-5 17z" />,
+  P010: (
+    <path d="M41 78c-2-8-9-13-13-20-2-4 3-7 6-4l6 6V34a3.5 3.5 0 0 1 7 0v-5a3.5 3.5 0 0 1 7 0v4a3.5 3.5 0 0 1 7 0v6a3.5 3.5 0 0 1 7 0v22c0 8-3 12-5 17z" />
+  ),
   P012: (
     <>
       <path d="M34 46h32l7 30H27z" />
@@ -199,4 +227,9 @@ const RESCUE: Readonly<Record<string, ReactElement>> = {
   ),
 }
 
-export const PICTURES: Readonly<Record<string, ReactElement>> = { ...WARNINGS, ...MUST_DO, ...MUST_NOT, ...RESCUE }
+export const PICTURES: Readonly<Record<string, ReactElement>> = {
+  ...WARNINGS,
+  ...MUST_DO,
+  ...MUST_NOT,
+  ...RESCUE,
+}

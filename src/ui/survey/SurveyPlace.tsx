@@ -1,12 +1,18 @@
-import { type ChangeEvent, useRef } from 'react'
-import type { NoPlan } from '../../core/plan/types'
+import type { Plan } from '../../core/plan/types'
 import { useActions, useApp } from '../app-context'
 import { FindingList } from '../findings/FindingList'
-import { words } from '../words'
+import { OpenFile } from '../OpenFile'
+import { ProblemList } from '../ProblemList'
+import { fileStem, saveFile } from '../save-file'
+import { emptySurvey } from './empty-survey'
+import { Guide } from './Guide'
+import { MeasureNext } from './MeasureNext'
+import { NoOrder } from './NoOrder'
 
 export interface DemoKitchen {
   readonly name: string
-  readonly text: string
+  readonly about: string
+  readonly text: () => Promise<string>
 }
 
 /** What was measured and what arrived: open a kitchen, see what is found and what to measure next. */
@@ -14,93 +20,80 @@ export function SurveyPlace({ demos }: { readonly demos: readonly DemoKitchen[] 
   const plan = useApp((s) => s.plan)
   const noPlan = useApp((s) => s.noPlan)
   const problems = useApp((s) => s.problems)
-  const actions = useActions()
+  const working = useApp((s) => s.working)
+  const isEmpty = plan === null ? !working : plan.walls.length === 0
   return (
-    <div className="page">
+    <div className="page survey">
       <section className="sheet">
         <h1>Survey and delivery</h1>
-        <OpenFile />
-        <p>Or look at an invented kitchen:</p>
-        <div className="steps" style={{ gridTemplateColumns: 'repeat(auto-fit, minmax(140px, max-content))' }}>
-          {demos.map((d) => (
-            <button key={d.name} type="button" className="button" onClick={() => actions.open(d.text)}>
-              {d.name}
-            </button>
-          ))}
-        </div>
-        {problems.length > 0 && (
-          <div role="alert">
-            <h2 className="stop">That file was refused; what was open is still open.</h2>
-            <ul className="findings">
-              {problems.slice(0, 30).map((p) => (
-                <li key={p.path + p.message}>
-                  <span className="weight stop">Mend</span>
-                  <div>
-                    <p>
-                      {p.path}: {p.message}
-                    </p>
-                    <p className="basis">{p.mend}</p>
-                  </div>
-                </li>
-              ))}
-            </ul>
-          </div>
-        )}
+        <ProblemList
+          title={
+            plan === null ? 'That file was refused.' : `That file was refused. ${plan.name} is still open.`
+          }
+          problems={problems}
+        />
+        <OpenLine demos={demos} />
       </section>
       {noPlan !== null && <NoOrder noPlan={noPlan} />}
-      {plan !== null && (
-        <>
-          <section className="sheet">
-            <h2>Found in {plan.name}</h2>
-            <FindingList findings={plan.findings} />
-          </section>
-          {plan.measureNext.length > 0 && (
-            <section className="sheet">
-              <h2>What to measure next</h2>
-              <ol>
-                {plan.measureNext.slice(0, 20).map((m) => (
-                  <li key={m.input}>{words(m.say)}</li>
-                ))}
-              </ol>
-            </section>
-          )}
-        </>
+      {isEmpty && <Guide />}
+      {plan !== null && !isEmpty && (
+        <div className="two">
+          <Found plan={plan} />
+          <MeasureNext plan={plan} />
+        </div>
       )}
     </div>
   )
 }
 
-function OpenFile() {
+function OpenLine({ demos }: { readonly demos: readonly DemoKitchen[] }) {
   const actions = useActions()
-  const input = useRef<HTMLInputElement>(null)
-  const onChange = async (event: ChangeEvent<HTMLInputElement>) => {
-    const file = event.target.files?.[0]
-    if (file === undefined) return
-    actions.open(await file.text())
-    if (input.current !== null) input.current.value = ''
-  }
+  const kitchen = useApp((s) => s.kitchen)
+  const plan = useApp((s) => s.plan)
   return (
-    <p>
-      <label>
-        Open a kitchen file: <input ref={input} type="file" accept=".json,application/json" onChange={onChange} />
-      </label>
-    </p>
+    <>
+      <div className="choices">
+        <OpenFile label="Open a kitchen file" onText={(text) => actions.open(text)} />
+        {plan !== null && (
+          <button
+            type="button"
+            className="button"
+            onClick={() => saveFile(`${fileStem(plan.name)}.dryrun.json`, kitchen)}
+          >
+            Save this kitchen file
+          </button>
+        )}
+        <button type="button" className="button" onClick={() => actions.open(emptySurvey)}>
+          Start an empty survey
+        </button>
+      </div>
+      <p className="open-note">
+        Kitchen files end in .dryrun.json. What you open stays on this device. Or open one that was invented
+        for practice:
+      </p>
+      <ul className="demos">
+        {demos.map((demo) => (
+          <li key={demo.name}>
+            <button type="button" className="link" onClick={async () => actions.open(await demo.text())}>
+              {demo.name}
+            </button>
+            <span className="quiet"> {demo.about}</span>
+          </li>
+        ))}
+      </ul>
+    </>
   )
 }
 
-function NoOrder({ noPlan }: { readonly noPlan: NoPlan }) {
+function Found({ plan }: { readonly plan: Plan }) {
   return (
     <section className="sheet">
-      <h2 className="stop">No order is possible</h2>
-      {noPlan.conflicts.map((c) => (
-        <p key={c.wishes.join()}>These cannot all hold: {c.wishes.join(', ')}.</p>
-      ))}
-      {noPlan.repairs.map((r) => (
-        <p key={r.drop.join()}>A way out: give up {r.drop.join(' and ')}.</p>
-      ))}
-      {noPlan.trapped.map((t) => (
-        <p key={t.unit}>{words(t.say)}</p>
-      ))}
+      <h2>Found in {plan.name}</h2>
+      {plan.findings.length === 0 ? (
+        <p>Nothing found wrong with what has been measured so far. That is not a promise.</p>
+      ) : (
+        <FindingList findings={plan.findings} plan={plan} />
+      )}
     </section>
   )
 }

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest'
 import { masonryBacking, studBacking } from '../../../src/core/fixings/base-material'
 import { exact, type Json, kitchenOf, plain, wallFile } from '../../support/fixed-wall'
 
-const layers = (...list: readonly (readonly [string, number | null])[]) =>
+type Layer = readonly [material: string, thickness: number | null]
+const layers = (...list: readonly Layer[]) =>
   list.map(([material, thickness], i) => ({
     id: `l${i}`,
     material,
@@ -17,7 +18,12 @@ const wallOf = (wall: Json) => {
 test.each([
   ['masonry', layers(['tile', 8], ['plaster', 12], ['brick', 100]), 'brick', 20],
   ['dot-and-dab', layers(['plasterboard', 12.5], ['dabs', 15], ['dense-block', 100]), 'dense-block', 27.5],
-  ['insulated-lining', layers(['plasterboard', 12.5], ['insulation', 60], ['aircrete', 100]), 'aircrete', 72.5],
+  [
+    'insulated-lining',
+    layers(['plasterboard', 12.5], ['insulation', 60], ['aircrete', 100]),
+    'aircrete',
+    72.5,
+  ],
   ['old-brick', layers(['lime-plaster', 30]), 'old-brick', 30],
   ['concrete', layers(['concrete', 150]), 'concrete', 0],
 ] as const)('%s: what holds, and what lies before it', (construction, its, material, inFront) => {
@@ -51,9 +57,13 @@ test('a layer without its thickness leaves what lies in front unknown', () => {
 })
 
 test('a stud stands where the cavity begins', () => {
-  const of = (...list: Parameters<typeof layers>) =>
-    plain(studBacking(wallOf({ construction: 'timber-stud', layers: layers(...list) }), 'timber-stud').inFront)
-  expect(of(['plaster-skim', 3], ['plasterboard', 12.5], ['timber-stud', 89], ['plasterboard', 12.5])).toBe(15.5)
+  const of = (...list: readonly Layer[]) =>
+    plain(
+      studBacking(wallOf({ construction: 'timber-stud', layers: layers(...list) }), 'timber-stud').inFront,
+    )
+  expect(of(['plaster-skim', 3], ['plasterboard', 12.5], ['timber-stud', 89], ['plasterboard', 12.5])).toBe(
+    15.5,
+  )
   expect(of(['plasterboard', 12.5], ['plasterboard', 12.5], ['void', 70])).toBe(25)
   expect(of(['lime-plaster', 15], ['lath', 8], ['timber-stud', 100])).toBe(23)
   expect(of()).toBe('lacks walls.a.layers')

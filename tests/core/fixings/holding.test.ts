@@ -53,7 +53,10 @@ test('nobody knows what will stand in it: nothing is known, and the contents are
   expect(plain(held.pull)).toBe('lacks units.w.contents')
   expect(held.verdict).toBe('unknown')
   expect(held.lacking).toEqual(['units.w.contents'])
-  expect(held.findings.find((f) => f.id === 'no-figure-entered:w')).toMatchObject({ weight: 'ask', dangerous: true })
+  expect(held.findings.find((f) => f.id === 'no-figure-entered:w')).toMatchObject({
+    weight: 'ask',
+    dangerous: true,
+  })
 })
 
 // 65.888/500 + 294.3/500 = 0.72 of what was entered; against 300 each: 1.2.
@@ -73,7 +76,10 @@ test('what is missing of the entered figures is named', () => {
 
 test('more than was entered is a stop', () => {
   const { findings } = holding(wallUnit, { fixings: [{ ...plug, pull: 100, shear: 100 }] })
-  expect(findings.find((f) => f.id === 'capacity-exceeded:w')).toMatchObject({ weight: 'stop', dangerous: true })
+  expect(findings.find((f) => f.id === 'capacity-exceeded:w')).toMatchObject({
+    weight: 'stop',
+    dangerous: true,
+  })
 })
 
 // 60 kg on two hangers: 30 each.
@@ -132,7 +138,11 @@ test('a unit on a rail is judged by the worst fixing it hangs near, under the lo
   const rails = [{ id: 'r', wall: 'a', units: ['w1', 'w2'], thickness: exact(5) }]
   const studs = [stud('s1', 700), stud('s2', 1100), stud('s3', 1500)]
   const { fixings } = worked(
-    wallFile({ wall: { ...studWall, studs }, units: [on('w1', 600, 40), on('w2', 1200, 70)], rest: { rails } }),
+    wallFile({
+      wall: { ...studWall, studs },
+      units: [on('w1', 600, 40), on('w2', 1200, 70)],
+      rest: { rails },
+    }),
   )
   const [first, second] = ['w1', 'w2'].map((id) => fixings.holding.get(id))
   expect(first && [first.shear, first.shearPerFixing].map(plain)).toEqual([588.6, 507.414])

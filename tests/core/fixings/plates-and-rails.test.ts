@@ -1,5 +1,17 @@
 import { expect, test } from 'vitest'
-import { at, brickWall, exact, type Json, plain, stud, studWall, up, wallFile, wallUnit, worked } from '../../support/fixed-wall'
+import {
+  at,
+  brickWall,
+  exact,
+  type Json,
+  plain,
+  stud,
+  studWall,
+  up,
+  wallFile,
+  wallUnit,
+  worked,
+} from '../../support/fixed-wall'
 
 const ids = (file: Json) => worked(file).fixings.holes.map((h) => h.id)
 const findings = (file: Json) => worked(file).fixings.findings.map((f) => f.id)
@@ -18,12 +30,16 @@ test('two plates, each centred on its hanger, at the height of the hook-on edge 
 test('the holes of a plate are spread evenly about its centre', () => {
   const hanging = { ...(wallUnit['hanging'] as Json), plateHoles: 3, plateHolePitch: exact(32) }
   const { fixings } = worked(wallFile({ units: [{ ...wallUnit, hanging }] }))
-  expect(fixings.holes.filter((h) => h.id.includes('left')).map((h) => plain(h.along))).toEqual([598, 630, 662])
+  expect(fixings.holes.filter((h) => h.id.includes('left')).map((h) => plain(h.along))).toEqual([
+    598, 630, 662,
+  ])
 })
 
 test('a hole above the edge is told by a minus', () => {
   const hanging = { ...(wallUnit['hanging'] as Json), plateHoleBelow: exact(-15) }
-  expect(plain(worked(wallFile({ units: [{ ...wallUnit, hanging }] })).hole('plate.w.left.1').height)).toBe(1095)
+  expect(plain(worked(wallFile({ units: [{ ...wallUnit, hanging }] })).hole('plate.w.left.1').height)).toBe(
+    1095,
+  )
 })
 
 test('how many holes a plate has is taken as one until its sheet is read, and marked', () => {
@@ -33,19 +49,26 @@ test('how many holes a plate has is taken as one until its sheet is read, and ma
   expect(fixings.holding.get('w')?.pullPerFixing.state).toBe('assumed')
 })
 
-test.each(['plateBelowTop', 'plateHoleBelow', 'hangerIn'])('without %s the holes have no place, and it is asked for', (key) => {
-  const hanging = { ...(wallUnit['hanging'] as Json), [key]: null }
-  const { hole, fixings } = worked(wallFile({ units: [{ ...wallUnit, hanging }] }))
-  expect(hole('plate.w.left.1').verdict).toBe('ask')
-  const asked = fixings.findings.find((f) => f.id === 'hardware-not-known:w')
-  expect(asked?.from).toEqual([`units.w.hanging.${key}`])
-})
+test.each(['plateBelowTop', 'plateHoleBelow', 'hangerIn'])(
+  'without %s the holes have no place, and it is asked for',
+  (key) => {
+    const hanging = { ...(wallUnit['hanging'] as Json), [key]: null }
+    const { hole, fixings } = worked(wallFile({ units: [{ ...wallUnit, hanging }] }))
+    expect(hole('plate.w.left.1').verdict).toBe('ask')
+    const asked = fixings.findings.find((f) => f.id === 'hardware-not-known:w')
+    expect(asked?.from).toEqual([`units.w.hanging.${key}`])
+  },
+)
 
 test('a plate over a socket is a stop: plates cannot be moved', () => {
   const socket = { id: 's', kind: 'socket', along: at(630), height: up(0), width: exact(86), tall: exact(86) }
   const file = wallFile({ wall: { ...brickWall, accessories: [socket] }, units: [wallUnit] })
   const { hole, fixings } = worked(file)
-  expect(hole('plate.w.left.1')).toMatchObject({ verdict: 'refused', hitBands: ['accessory-vertical.a.s'], number: null })
+  expect(hole('plate.w.left.1')).toMatchObject({
+    verdict: 'refused',
+    hitBands: ['accessory-vertical.a.s'],
+    number: null,
+  })
   expect(hole('plate.w.right.1').number).toBe(1)
   expect(fixings.findings.find((f) => f.id === 'hole-refused:plate.w.left.1')).toMatchObject({
     weight: 'stop',
@@ -54,14 +77,24 @@ test('a plate over a socket is a stop: plates cannot be moved', () => {
 })
 
 test('on a stud wall a plate between studs holds nothing, and timber is proposed behind it', () => {
-  const file = wallFile({ wall: { ...studWall, studs: [stud('s1', 800), stud('s2', 1000)] }, units: [wallUnit] })
+  const file = wallFile({
+    wall: { ...studWall, studs: [stud('s1', 800), stud('s2', 1000)] },
+    units: [wallUnit],
+  })
   const { hole, fixings } = worked(file)
   expect(hole('plate.w.left.1').verdict).toBe('refused')
   expect(fixings.neededNoggings.map((n) => [n.id, plain(n.height)])).toEqual([['nogging-w-plate', 1070]])
 })
 
 test('a plate on a stud, in its window, and over a pattress, hold', () => {
-  const pattress = { id: 'p', kind: 'pattress', from: at(1100), to: at(1250), centre: up(1070), depth: exact(200) }
+  const pattress = {
+    id: 'p',
+    kind: 'pattress',
+    from: at(1100),
+    to: at(1250),
+    centre: up(1070),
+    depth: exact(200),
+  }
   const wall = { ...studWall, studs: [stud('s1', 636)], noggings: [pattress] }
   const { hole } = worked(wallFile({ wall, units: [wallUnit] }))
   expect(hole('plate.w.left.1')).toMatchObject({ stud: 's1', into: 'timber-stud' })
@@ -76,10 +109,22 @@ test('8 mm off the middle of a 38 mm stud is outside its window', () => {
 })
 
 // Rails. Units 600 to 1200 and 1200 to 1800: rail 620 to 1780.
-const onRail = (id: string, left: number): Json => ({ ...wallUnit, id, order: { left: at(left) }, stands: 'rail' })
+const onRail = (id: string, left: number): Json => ({
+  ...wallUnit,
+  id,
+  order: { left: at(left) },
+  stands: 'rail',
+})
 const twoUnits = [onRail('w1', 600), onRail('w2', 1200)]
-const rail = (more: Json = {}): Json => ({ id: 'r', wall: 'a', units: ['w1', 'w2'], thickness: exact(5), ...more })
-const railFile = (wall: Json, more: Json = {}) => wallFile({ wall, units: twoUnits, rest: { rails: [rail(more)] } })
+const rail = (more: Json = {}): Json => ({
+  id: 'r',
+  wall: 'a',
+  units: ['w1', 'w2'],
+  thickness: exact(5),
+  ...more,
+})
+const railFile = (wall: Json, more: Json = {}) =>
+  wallFile({ wall, units: twoUnits, rest: { rails: [rail(more)] } })
 
 test('a rail runs from 20 inside its leftmost unit to 20 inside its rightmost', () => {
   const [plan] = worked(railFile(brickWall)).fixings.rails
@@ -95,9 +140,9 @@ test('on masonry its fixings are spread evenly, no further apart than 400 unless
     ['rail.r.3', 1376.667],
     ['rail.r.4', 1730],
   ])
-  expect(worked(railFile(brickWall, { maxSpacing: exact(600) })).fixings.holes.map((h) => plain(h.along))).toEqual([
-    670, 1200, 1730,
-  ])
+  expect(
+    worked(railFile(brickWall, { maxSpacing: exact(600) })).fixings.holes.map((h) => plain(h.along)),
+  ).toEqual([670, 1200, 1730])
 })
 
 // A stud counts when its centre is 20 inside the rail's ends: 640 to 1760.
@@ -128,7 +173,14 @@ test('a rail with one stud is a stop', () => {
 
 // A socket at 1023: band 970 to 1076 by hand. The hole at 1023.333 may go 60 to the right (1083.333) or the left (963.333).
 test('on masonry a rail fixing in a band goes to both sides of it where one would span too far', () => {
-  const socket = { id: 's', kind: 'socket', along: at(1023), height: up(0), width: exact(86), tall: exact(86) }
+  const socket = {
+    id: 's',
+    kind: 'socket',
+    along: at(1023),
+    height: up(0),
+    width: exact(86),
+    tall: exact(86),
+  }
   const { fixings } = worked(railFile({ ...brickWall, accessories: [socket] }))
   const row = fixings.holes.map((h) => [h.id, plain(h.along), h.verdict === 'refused'])
   expect(row).toEqual([
@@ -142,7 +194,10 @@ test('on masonry a rail fixing in a band goes to both sides of it where one woul
 })
 
 test('units that want the edge of one rail at different heights are a stop', () => {
-  const lower = { ...onRail('w2', 1200), hanging: { ...(wallUnit['hanging'] as Json), plateBelowTop: exact(50) } }
+  const lower = {
+    ...onRail('w2', 1200),
+    hanging: { ...(wallUnit['hanging'] as Json), plateBelowTop: exact(50) },
+  }
   const file = wallFile({ units: [onRail('w1', 600), lower], rest: { rails: [rail()] } })
   expect(findings(file)).toContain('rail-edges-differ:r')
 })
@@ -156,10 +211,9 @@ test('a unit that hangs on a rail nobody listed is asked about', () => {
 test('a cleat is fixed like a rail of its own', () => {
   const unit = { ...wallUnit, stands: 'cleat', backRail: { thickness: exact(18) } }
   const studs = [stud('s1', 700), stud('s2', 1100), stud('s3', 1170)]
-  expect(ids(wallFile({ wall: { ...studWall, studs }, units: [unit] })).filter((id) => id.startsWith('cleat'))).toEqual([
-    'cleat.w.s1',
-    'cleat.w.s2',
-  ])
+  expect(
+    ids(wallFile({ wall: { ...studWall, studs }, units: [unit] })).filter((id) => id.startsWith('cleat')),
+  ).toEqual(['cleat.w.s1', 'cleat.w.s2'])
   expect(findings(wallFile({ wall: { ...studWall, studs: [stud('s1', 700)] }, units: [unit] }))).toContain(
     'cleat-needs-timber:w',
   )

@@ -30,11 +30,20 @@ test('the tip decides, or the hole drilled for the plug', () => {
 })
 
 test('its precision is that of what decides it', () => {
-  const plug = { standOff: mm(2), inFront: mm(12, 3), embedment: mm(40), holeDepth: mm(55, 1), length: mm(60) }
+  const plug = {
+    standOff: mm(2),
+    inFront: mm(12, 3),
+    embedment: mm(40),
+    holeDepth: mm(55, 1),
+    length: mm(60),
+  }
   expect(depthOfHole(plug)).toMatchObject({ value: 67, pm: 4 })
 })
 
-test.each(['standOff', 'inFront', 'embedment', 'holeDepth', 'length'])('without its %s it is not known', (lost) => {
-  const plug = { standOff: mm(2), inFront: mm(12), embedment: mm(40), holeDepth: mm(55), length: mm(60) }
-  expect(plain(depthOfHole({ ...plug, [lost]: unknown('mm', [lost]) }))).toBe(`lacks ${lost}`)
-})
+test.each(['standOff', 'inFront', 'embedment', 'holeDepth', 'length'])(
+  'without its %s it is not known',
+  (lost) => {
+    const plug = { standOff: mm(2), inFront: mm(12), embedment: mm(40), holeDepth: mm(55), length: mm(60) }
+    expect(plain(depthOfHole({ ...plug, [lost]: unknown('mm', [lost]) }))).toBe(`lacks ${lost}`)
+  },
+)

@@ -41,18 +41,29 @@ test('a screw for another use or another material does not go in', () => {
 })
 
 test('too short is a stop, and perhaps too short is asked about', () => {
-  expect(findings(onBrick([{ ...plug, length: exact(53) }]))).toContainEqual(['screw-too-short:a.plate', 'stop'])
+  expect(findings(onBrick([{ ...plug, length: exact(53) }]))).toContainEqual([
+    'screw-too-short:a.plate',
+    'stop',
+  ])
   // The plate is taken as 2 ± 1: 54 needed may be 55.
-  expect(findings(onBrick([{ ...plug, length: exact(54) }]))).toContainEqual(['screw-too-short:a.plate', 'ask'])
+  expect(findings(onBrick([{ ...plug, length: exact(54) }]))).toContainEqual([
+    'screw-too-short:a.plate',
+    'ask',
+  ])
   expect(findings(onBrick([plug])).map(([id]) => id)).not.toContain('screw-too-short:a.plate')
 })
 
 // A wall 75 thick: the hole is 12 + 55 = 67 deep, 8 is left. At 77.1 more than 10 is.
 test('a hole that all but comes out at the back is a stop', () => {
-  expect(findings(onBrick([plug], { thickness: exact(112) })).map(([id]) => id)).not.toContain('screw-out-of-back:a.plate')
+  expect(findings(onBrick([plug], { thickness: exact(112) })).map(([id]) => id)).not.toContain(
+    'screw-out-of-back:a.plate',
+  )
   const thin = { layers: [{ id: 'l', material: 'plaster', thickness: exact(12) }], construction: 'old-brick' }
   const old = { ...plug, into: ['old-brick'] }
-  expect(findings(onBrick([old], { ...thin, thickness: exact(77) }))).toContainEqual(['screw-out-of-back:a.plate', 'stop'])
+  expect(findings(onBrick([old], { ...thin, thickness: exact(77) }))).toContainEqual([
+    'screw-out-of-back:a.plate',
+    'stop',
+  ])
   expect(findings(onBrick([old], { ...thin, thickness: exact(77.1) })).map(([id]) => id)).not.toContain(
     'screw-out-of-back:a.plate',
   )
@@ -78,7 +89,15 @@ test('board on dabs takes a stand-off fixing and no other', () => {
 })
 
 test.each([
-  ['a layer without its thickness', { layers: [{ id: 'p', material: 'plaster', thickness: null }, { id: 'b', material: 'brick', thickness: exact(100) }] }],
+  [
+    'a layer without its thickness',
+    {
+      layers: [
+        { id: 'p', material: 'plaster', thickness: null },
+        { id: 'b', material: 'brick', thickness: exact(100) },
+      ],
+    },
+  ],
   ['no layers', { layers: [] }],
 ])('%s: the depth is not known, and the hole is asked about', (_, wall) => {
   const hole = plateHole(onBrick([plug], wall))

@@ -23,7 +23,9 @@ const findings = (file: Json) => worked(file).fixings.findings.map((f) => f.id)
 const onStuds = (studs: readonly Json[], unit: Json, more: Json = {}) =>
   wallFile({ wall: { ...studWall, studs, ...more }, units: [unit] })
 const socketAt = (along: number): Json => ({
-  accessories: [{ id: 's', kind: 'socket', along: at(along), height: up(-1200), width: exact(86), tall: exact(86) }],
+  accessories: [
+    { id: 's', kind: 'socket', along: at(along), height: up(-1200), width: exact(86), tall: exact(86) },
+  ],
 })
 
 // Second fixings, by hand. Unit 600 to 1200, panels 18: studs count from 630 to 1170. The lower rail is 100 high on an
@@ -42,13 +44,9 @@ test('a stud the unit only overlaps does not count, and one is not enough', () =
   expect(fixings.holes.filter((h) => h.purpose === 'second-fixing').map((h) => h.id)).toEqual(['second.w.s1'])
   const lacking = fixings.findings.find((f) => f.id === 'second-fixing-needs-timber:w')
   expect(lacking).toMatchObject({ weight: 'stop', dangerous: true })
-  expect(fixings.neededNoggings.map((n) => [n.id, n.wall, plain(n.from), plain(n.to), plain(n.height)])).toContainEqual([
-    'nogging-w-second-fixing',
-    'a',
-    600,
-    1200,
-    450,
-  ])
+  expect(
+    fixings.neededNoggings.map((n) => [n.id, n.wall, plain(n.from), plain(n.to), plain(n.height)]),
+  ).toContainEqual(['nogging-w-second-fixing', 'a', 600, 1200, 450])
 })
 
 // 300 wide, 800 to 1100, panels 18: from 830 to 1070; studs at 600 centres at 600 and 1200.
@@ -67,13 +65,19 @@ test('supposed, steel and unmeasured studs do not hold it', () => {
   ]
   expect(places(onStuds(studs, wallUnit), 'second-fixing')).toEqual([])
   expect(findings(onStuds(studs, wallUnit))).toEqual(
-    expect.arrayContaining(['stud-not-confirmed:a.s1', 'stud-not-confirmed:a.s3', 'second-fixing-needs-timber:w']),
+    expect.arrayContaining([
+      'stud-not-confirmed:a.s1',
+      'stud-not-confirmed:a.s3',
+      'second-fixing-needs-timber:w',
+    ]),
   )
 })
 
 // Points over a nogging: 600 + 18 + 60 = 678 and 1200 − 78 = 1122. It lies at 450 ± 30, less 12 at its edges: ± 18.
 const nogging = (more: Json = {}): Json => ({
-  noggings: [{ id: 'n', kind: 'nogging', from: at(600), to: at(1200), centre: up(450), depth: exact(60), ...more }],
+  noggings: [
+    { id: 'n', kind: 'nogging', from: at(600), to: at(1200), centre: up(450), depth: exact(60), ...more },
+  ],
 })
 test('where studs do not give two, a nogging at that height takes the rest', () => {
   expect(places(onStuds([], wallUnit, nogging()), 'second-fixing')).toEqual([
@@ -152,7 +156,9 @@ test('a bracket that may be moved has no place while a band on its wall has none
 })
 
 test('on a stud wall one stud does for a base unit; none is asked about', () => {
-  expect(places(onStuds([stud('s1', 900)], baseUnit), 'base-bracket')).toEqual([['base-bracket.b.s1', 900, -170, false]])
+  expect(places(onStuds([stud('s1', 900)], baseUnit), 'base-bracket')).toEqual([
+    ['base-bracket.b.s1', 900, -170, false],
+  ])
   expect(findings(onStuds([], baseUnit))).toContain('bracket-needs-timber:b')
 })
 
@@ -166,13 +172,18 @@ test('a tall unit is held at its top, like a base unit at its back', () => {
 
 test('a tall unit that nothing can hold back is a stop', () => {
   const { fixings } = worked(onStuds([], tallUnit))
-  expect(fixings.findings.find((f) => f.id === 'tall-not-restrained:t')).toMatchObject({ weight: 'stop', dangerous: true })
+  expect(fixings.findings.find((f) => f.id === 'tall-not-restrained:t')).toMatchObject({
+    weight: 'stop',
+    dangerous: true,
+  })
   expect(fixings.neededNoggings.map((n) => n.id)).toEqual(['nogging-t-tall-restraint'])
 })
 
 // Its top at 1250 + 200 = 1450 puts the restraint at 1390, in the strip under a ceiling at 1500.
 test('under the ceiling, where moving it sideways does not help, it is a stop too', () => {
-  expect(findings(wallFile({ units: [{ ...tallUnit, height: exact(2300) }] }))).toContain('tall-not-restrained:t')
+  expect(findings(wallFile({ units: [{ ...tallUnit, height: exact(2300) }] }))).toContain(
+    'tall-not-restrained:t',
+  )
 })
 
 // Screwed through the back rail: 20 below the top of 1120, 100 high: 1050.

@@ -11,7 +11,9 @@ const studs = (...list: Json[]) => {
 
 // By hand: 38 wide, 12 left at each edge: 38/2 − 12 = 7 either side of the middle.
 test('a screw may be 7 mm off the middle of a 38 mm stud', () => {
-  expect(studs(stud('s', 700)).usable).toMatchObject([{ id: 's', half: 7, sure: true, material: 'timber-stud' }])
+  expect(studs(stud('s', 700)).usable).toMatchObject([
+    { id: 's', half: 7, sure: true, material: 'timber-stud' },
+  ])
 })
 
 test('its centre rests on where it is and how wide it is', () => {

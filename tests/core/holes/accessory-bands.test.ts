@@ -32,8 +32,12 @@ test('each band cites the place and the size of its accessory', () => {
   const { bands } = onWall(socket())
   const upright = bands.find((b) => b.id === 'accessory-vertical.a.s')
   const level = bands.find((b) => b.id === 'accessory-horizontal.a.s')
-  expect(upright?.from).toEqual(expect.arrayContaining(['walls.a.accessories.s.along.at', 'walls.a.accessories.s.width']))
-  expect(level?.from).toEqual(expect.arrayContaining(['walls.a.accessories.s.height.down', 'walls.a.accessories.s.tall']))
+  expect(upright?.from).toEqual(
+    expect.arrayContaining(['walls.a.accessories.s.along.at', 'walls.a.accessories.s.width']),
+  )
+  expect(level?.from).toEqual(
+    expect.arrayContaining(['walls.a.accessories.s.height.down', 'walls.a.accessories.s.tall']),
+  )
 })
 
 test('its edges are only as sure as the readings: place, and half the size', () => {
@@ -79,7 +83,10 @@ test('on the other face, but measured on this one: drawn as given, and asked abo
 })
 
 test('a region without cable bands has none from accessories', () => {
-  const file = wallFile({ wall: { ...brickWall, accessories: [socket()] }, rest: { region: 'north-america' } })
+  const file = wallFile({
+    wall: { ...brickWall, accessories: [socket()] },
+    rest: { region: 'north-america' },
+  })
   expect(worked(file).bands.bands).toEqual([])
 })
 

@@ -15,7 +15,14 @@ interface Try {
   readonly purpose?: 'plate' | 'base-bracket'
 }
 
-function judge({ along = mm(1000), height = mm(0), depth = mm(40), wall = {}, rest = {}, purpose = 'plate' }: Try) {
+function judge({
+  along = mm(1000),
+  height = mm(0),
+  depth = mm(40),
+  wall = {},
+  rest = {},
+  purpose = 'plate',
+}: Try) {
   const { kitchen, bands, survey, region } = worked(
     wallFile({ wall: { ...brickWall, ...wall }, units: [wallUnit], rest }),
   )
@@ -35,7 +42,14 @@ function judge({ along = mm(1000), height = mm(0), depth = mm(40), wall = {}, re
 }
 const keys = (judged: ReturnType<typeof judge>) => judged.against.map((m) => m.key)
 
-const socket = { id: 's', kind: 'socket', along: at(1200), height: up(500), width: exact(86), tall: exact(86) }
+const socket = {
+  id: 's',
+  kind: 'socket',
+  along: at(1200),
+  height: up(500),
+  width: exact(86),
+  tall: exact(86),
+}
 const withSocket = { accessories: [socket] }
 
 test('nothing known against it is only: trace first', () => {
@@ -56,8 +70,12 @@ test.each([
 })
 
 test('an upright band takes the full height of the wall, a level one its full length', () => {
-  expect(judge({ along: mm(1200), height: mm(-900), wall: withSocket }).hitBands).toEqual(['accessory-vertical.a.s'])
-  expect(judge({ along: mm(2600), height: mm(500), wall: withSocket }).hitBands).toEqual(['accessory-horizontal.a.s'])
+  expect(judge({ along: mm(1200), height: mm(-900), wall: withSocket }).hitBands).toEqual([
+    'accessory-vertical.a.s',
+  ])
+  expect(judge({ along: mm(2600), height: mm(500), wall: withSocket }).hitBands).toEqual([
+    'accessory-horizontal.a.s',
+  ])
 })
 
 test('off both bands, slantwise from the socket, it is still no better than trace first', () => {
@@ -70,7 +88,9 @@ test('an accessory of unknown place holds up every hole on its wall', () => {
 })
 
 test('within the drawn band of an accessory without a size it is refused', () => {
-  expect(judge({ along: mm(1270), wall: { accessories: [{ ...socket, width: null }] } }).verdict).toBe('refused')
+  expect(judge({ along: mm(1270), wall: { accessories: [{ ...socket, width: null }] } }).verdict).toBe(
+    'refused',
+  )
 })
 
 test('in the strip beside a corner and under the ceiling it is refused', () => {
@@ -100,13 +120,24 @@ test.each([
   expect(judge({ along: mm(along), height: mm(height), wall: lintel(kind) }).verdict).toBe(verdict)
 })
 
-const window = { id: 'win', kind: 'window', left: at(1000), right: at(2200), bottom: up(0), top: up(1000), boardLeft: {}, boardRight: {} }
+const window = {
+  id: 'win',
+  kind: 'window',
+  left: at(1000),
+  right: at(2200),
+  bottom: up(0),
+  top: up(1000),
+  boardLeft: {},
+  boardRight: {},
+}
 test('a hole in a window is refused; over it something must carry the wall, entered or not', () => {
   const wall = { openings: [window] }
   expect(keys(judge({ along: mm(1500), height: mm(500), wall }))).toEqual(['holes.in-opening'])
   expect(keys(judge({ along: mm(900), height: mm(1200), wall }))).toEqual(['holes.over-opening'])
   expect(judge({ along: mm(1500), height: mm(1310), wall }).verdict).toBe('trace first')
-  expect(keys(judge({ along: mm(1500), height: mm(1200), wall: { ...wall, ...lintel('steel') } }))).toEqual([])
+  expect(keys(judge({ along: mm(1500), height: mm(1200), wall: { ...wall, ...lintel('steel') } }))).toEqual(
+    [],
+  )
 })
 
 // 50 mm from the face is the line; the precision counts against the hole.
@@ -149,7 +180,7 @@ test.each([
   ['a room behind, nobody has looked', { behind: 'room', thickness: exact(100), layers: [] }, 'ask'],
   ['not known what is behind', { behind: null, thickness: exact(100), layers: [] }, 'ask'],
   ['looked at', { behind: 'room', thickness: exact(100), layers: [], otherFaceChecked: true }, 'trace first'],
-  ['known to be thick', { behind: 'room', thickness: exact(101) , layers: [] }, 'trace first'],
+  ['known to be thick', { behind: 'room', thickness: exact(101), layers: [] }, 'trace first'],
   ['thickness not known', { behind: 'room', thickness: null }, 'ask'],
 ])('the other face: %s', (_, wall, verdict) => {
   expect(judge({ wall }).verdict).toBe(verdict)

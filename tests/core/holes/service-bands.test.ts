@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest'
 import { at, brickWall, exact, type Json, up, wallFile, wallUnit, worked } from '../../support/fixed-wall'
 
-const point = (id: string, along: number, height: number): Json => ({ id, along: at(along), height: up(height) })
+const point = (id: string, along: number, height: number): Json => ({
+  id,
+  along: at(along),
+  height: up(height),
+})
 const pipe = (more: Json = {}): Json => ({
   id: 'p',
   kind: 'water-cold',
@@ -40,7 +44,11 @@ test('a single point is a square round it', () => {
 
 test.each([
   ['no points at all', { points: [] }, 'walls.a.services.p.points'],
-  ['a point without a place', { points: [{ id: '1', along: { at: null }, height: up(0) }] }, 'walls.a.services.p.points.1.along.at'],
+  [
+    'a point without a place',
+    { points: [{ id: '1', along: { at: null }, height: up(0) }] },
+    'walls.a.services.p.points.1.along.at',
+  ],
   ['no width', { width: null }, 'walls.a.services.p.width'],
 ])('%s: asked about, and every hole on the wall waits', (_, more, fact) => {
   const { bands: all, findings } = bands(pipe(more))

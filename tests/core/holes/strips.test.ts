@@ -1,12 +1,17 @@
 import { expect, test } from 'vitest'
 import { at, brickWall, exact, type Json, up, wallFile, wallUnit, worked } from '../../support/fixed-wall'
 
-const bandsOf = (file: Json) =>
-  worked(file).bands.bands.map((b) => [b.id, b.left, b.right, b.bottom, b.top])
+const bandsOf = (file: Json) => worked(file).bands.bands.map((b) => [b.id, b.left, b.right, b.bottom, b.top])
 const corners = (file: Json) => bandsOf(file).filter(([id]) => String(id).startsWith('corner'))
 const wallAB = (angle: unknown, more: Json = {}): Json =>
   wallFile({
-    rest: { walls: [{ ...brickWall, cornerRight: { angle } }, { ...brickWall, id: 'b', length: exact(2000) }], ...more },
+    rest: {
+      walls: [
+        { ...brickWall, cornerRight: { angle } },
+        { ...brickWall, id: 'b', length: exact(2000) },
+      ],
+      ...more,
+    },
   })
 
 // By hand: 150 from each end; wall a is 3000 long, so 2850 to 3000 at its right.
@@ -33,7 +38,10 @@ test.each([
 
 test('a strip cites the angle and the length it rests on', () => {
   const { bands } = worked(wallAB({ value: 90, pm: 0 })).bands
-  expect(bands.find((b) => b.id === 'corner.a.right')?.from).toEqual(['walls.a.cornerRight.angle', 'walls.a.length'])
+  expect(bands.find((b) => b.id === 'corner.a.right')?.from).toEqual([
+    'walls.a.cornerRight.angle',
+    'walls.a.length',
+  ])
 })
 
 test('150 mm under the ceiling: at 1500 up, the strip starts at 1350', () => {
@@ -72,9 +80,21 @@ test('a region that lays bands down at set heights and beside openings has those
       drop: exact(1000),
     })),
   )
-  const window = { id: 'win', kind: 'window', left: at(1000), right: at(2000), bottom: up(0), top: up(1200), boardLeft: {}, boardRight: {} }
+  const window = {
+    id: 'win',
+    kind: 'window',
+    left: at(1000),
+    right: at(2000),
+    bottom: up(0),
+    top: up(1200),
+    boardLeft: {},
+    boardRight: {},
+  }
   const found = bandsOf(
-    wallFile({ wall: { ...brickWall, openings: [window] }, rest: { region: 'continental', floor: { readings } } }),
+    wallFile({
+      wall: { ...brickWall, openings: [window] },
+      rest: { region: 'continental', floor: { readings } },
+    }),
   )
   expect(found).toContainEqual(['zone.a.floor-150', null, null, -850, -550])
   expect(found).toContainEqual(['zone.a.floor-1000', null, null, 0, 300])

@@ -56,6 +56,12 @@ describe('there is an order', () => {
   })
 })
 
+test('a mere space, which has no entry, is left aside', () => {
+  const result = choosePaths(['a', 'space'], ways({ a: [['space']] }), [['space', 'a']])
+  expect(result.ok && [...result.chosen.keys()]).toEqual(['a'])
+  expect(result.ok && result.arcs).toEqual([])
+})
+
 describe('there is none', () => {
   test('a knot is told whole, with the least bad ways of each; who waits for it is stuck but not in it', () => {
     const result = choosePaths(

@@ -243,12 +243,14 @@ describe('an island', () => {
     const row = (id: string, x: number, y: number, width: number, depth: number): Obstacle =>
       block(id, { x, y, width, depth })
     const shut = [
-      row('f', 900, -2450, 1400, 50),
-      row('l', 900, -1500, 50, 900),
-      row('r', 2250, -1500, 50, 900),
+      row('f', 500, -2750, 2200, 50),
+      row('l', 500, -1500, 100, 900),
+      row('r', 2600, -1500, 100, 900),
     ]
     const path = only([island], { ...room, obstacles: shut })
     expect(path.approach).toBe('back')
+    // The wall behind is nothing it comes to stand against, so it counts: 1,500 less 900 and the 300 it is set down off.
+    expect(path.clearance).toBe(300)
   })
   test('it stands where a unit of the run is set down: the run may come from nearer, without waiting', () => {
     const near = { ...island, pose: pose(1000, -1300, FINAL) }
@@ -301,6 +303,31 @@ describe('what does not fit where it stands', () => {
       'placing.outside-room',
     )
   })
+})
+
+test('a way blocked by all that block a better one is left out, and the better come first', () => {
+  const islands = Array.from(
+    { length: 9 },
+    (_, i): PlacedUnit => ({
+      ...aBase(`i${i}`, pose(1300 + (i % 3) * 700, -1250 - Math.floor(i / 3) * 600, FINAL)),
+      kind: 'island',
+    }),
+  )
+  const run = [0, 1, 2, 3].map((i) => aBase(`b${i}`, pose(1000 + i * 600, 0, FINAL)))
+  const talls = [aTall('t0', pose(400, 0, FLOOR + 60)), aTall('t1', pose(3400, 0, FLOOR + 60))]
+  const { candidates } = candidatePaths([...islands, ...run, ...talls], aRoom(rectangle(4000, 3300), 2400))
+  let several = 0
+  for (const paths of candidates.values()) {
+    if (paths.length > 1) several += 1
+    paths.forEach((path, i) => {
+      const better = paths.slice(0, i)
+      expect(better.some(({ blockedBy }) => blockedBy.every((unit) => path.blockedBy.includes(unit)))).toBe(
+        false,
+      )
+      for (const one of better) expect(one.blockedBy.length).toBeLessThanOrEqual(path.blockedBy.length)
+    })
+  }
+  expect(several).toBeGreaterThan(0)
 })
 
 test('shut in by fixed things: trapped, and what is in the way from each direction', () => {

@@ -27,12 +27,20 @@ describe('which side, which spot', () => {
     expect([...found.refused.keys()]).not.toContain('left')
   })
   test.each([
-    ['over the back', 660, 2000 + 580 + 100],
-    ['over the left', 2600 + 100, 1300],
+    ['over the back', 660, 2000 + 580 + 1],
+    ['over the left', 2600 + 1, 1300],
+    ['over the left, with a hand of room', 2600 + 100, 1300],
   ])('a floor hardly big enough is found: %s', (_, width, depth) => {
     const found = search([tall], aRoom(rectangle(width, depth), 2400))
     expect(found.found.length).toBeGreaterThan(0)
     expect(found.found[0]?.clearance).toBeLessThanOrEqual(COMFORTABLE)
+  })
+  test('of spots that are all tight the clearest', () => {
+    const inTheMiddle = aTall('t', pose(1120, 0, FLOOR + 50))
+    const { found } = search([inTheMiddle], aRoom(rectangle(2690, 1300), 2400))
+    expect(found.length).toBeGreaterThan(1)
+    expect(found[0]?.clearance).toBe(45)
+    expect(found.at(-1)?.clearance).toBe(20)
   })
   test.each([
     ['one way', 2600 - 1, 1300],

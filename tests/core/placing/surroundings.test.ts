@@ -94,6 +94,8 @@ test('walls with a place in an open room are solid for 100 mm behind their face'
   expect(around.walls).toBe('known-walls')
   expect(fixedInTheWay(around, at(0, 0))).toBeNull()
   expect(fixedInTheWay(around, at(0, 50))?.id).toBe('a')
+  expect(fixedInTheWay(around, at(0, 640))?.id).toBe('a')
+  expect(fixedInTheWay(around, at(0, 700))).toBeNull()
   expect(fixedInTheWay(around, at(3200, 50))).toBeNull()
 })
 

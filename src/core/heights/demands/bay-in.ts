@@ -1,9 +1,8 @@
-import { restingOn } from '../../figure'
 import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import { highestOf } from '../../survey/extremes'
-import { sum } from '../../survey/sum'
+import { citing, sum } from '../../survey/sum'
 import { type Bay, finishInBays, type HeightsContext } from '../context'
 import { type DemandRule, demand, geometry } from './demand'
 
@@ -29,7 +28,7 @@ function inOf(context: HeightsContext, { position, appliance, corners }: Bay): r
     demand('bay-in', {
       subject: appliance.id,
       of: 'base-top',
-      min: restingOn(sum('mm', underTheWorktop, needed), [
+      min: citing(sum('mm', underTheWorktop, needed), [
         factId('units', id, 'applianceBay'),
         ...(finish === null ? [] : [factId('floor', 'finishWhere')]),
       ]),

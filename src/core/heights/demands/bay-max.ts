@@ -1,9 +1,9 @@
-import { hasValue, restingOn } from '../../figure'
+import { hasValue } from '../../figure'
 import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import { lowestOf } from '../../survey/extremes'
-import { sum } from '../../survey/sum'
+import { citing, sum } from '../../survey/sum'
 import { type Bay, finishInBays, type HeightsContext } from '../context'
 import { type DemandRule, demand, geometry } from './demand'
 
@@ -29,7 +29,7 @@ function maxOf(context: HeightsContext, { position, appliance, corners }: Bay): 
     demand('bay-max', {
       subject: appliance.id,
       of: 'base-top',
-      max: restingOn(sum('mm', feetWoundOut, reach), [
+      max: citing(sum('mm', feetWoundOut, reach), [
         factId('units', id, 'applianceBay'),
         ...(finish === null ? [] : [factId('floor', 'finishWhere')]),
       ]),

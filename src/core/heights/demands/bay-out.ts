@@ -1,9 +1,9 @@
-import { hasValue, restingOn } from '../../figure'
+import { hasValue } from '../../figure'
 import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import { highestOf } from '../../survey/extremes'
-import { sum } from '../../survey/sum'
+import { citing, sum } from '../../survey/sum'
 import { type Bay, floorAtPlinth, type HeightsContext, plinthOf, setBackOf } from '../context'
 import { type DemandRule, demand, geometry } from './demand'
 
@@ -32,7 +32,7 @@ function outOf(context: HeightsContext, { position, appliance }: Bay): readonly 
     demand('bay-out', {
       subject: appliance.id,
       of: 'base-top',
-      min: restingOn(sum('mm', overTheLip, [lip, appliance.heightMin, appliance.workingGap]), [
+      min: citing(sum('mm', overTheLip, [lip, appliance.heightMin, appliance.workingGap]), [
         factId('units', id, 'applianceBay'),
         factId('floor', 'finishWhere'),
       ]),

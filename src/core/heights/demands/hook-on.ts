@@ -1,12 +1,11 @@
-import { type Basis, type Figure, restingOn } from '../../figure'
+import type { Basis, Figure } from '../../figure'
 import { factId } from '../../kitchen/fact-id'
 import type { Unit } from '../../kitchen/schema'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
-import { sum } from '../../survey/sum'
+import { citing, sum } from '../../survey/sum'
 import type { HeightsContext } from '../context'
 import { type GroupedUnit, TOP } from '../groups'
-import { ceilingOver } from './ceiling'
 import { type DemandRule, demand, exactly, notKnown } from './demand'
 
 const room: Basis = {
@@ -25,7 +24,7 @@ export function isHookedOn({ stands }: Pick<Unit, 'stands'>): boolean | undefine
 
 /** Room a unit needs over its own top while it is hooked on. */
 export function roomToHookOn({ id, hanging }: Pick<Unit, 'id' | 'hanging'>): Figure {
-  return restingOn(sum('mm', room, [hanging.hookLift, FINGERS]), [factId('units', id, 'stands')])
+  return citing(sum('mm', room, [hanging.hookLift, FINGERS]), [factId('units', id, 'stands')])
 }
 
 /** A unit that hooks on from above must be lifted over its place first: that room must be there under the ceiling. */
@@ -34,9 +33,9 @@ export const hookOn: DemandRule = (context) =>
     .filter(({ group, position }) => group === 'wall' && isHookedOn(position.unit) !== false)
     .map((unit) => under(context, unit))
 
-function under({ survey, nameOf }: HeightsContext, { id, group, position }: GroupedUnit): Demand {
+function under({ ceilings, nameOf }: HeightsContext, { id, group, position }: GroupedUnit): Demand {
   const { unit } = position
-  const lowest = ceilingOver(survey, position)
+  const lowest = ceilings.get(id) as Figure
   const needed = roomToHookOn(unit)
   const hangs = isHookedOn(unit) !== undefined
   return demand('hook-on', {

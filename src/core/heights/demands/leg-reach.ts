@@ -1,8 +1,7 @@
-import { restingOn } from '../../figure'
 import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
-import { sum } from '../../survey/sum'
+import { citing, sum } from '../../survey/sum'
 import type { StandingUnit } from '../context'
 import type { Footing } from '../footings'
 import { type DemandRule, demand, geometry, notKnown } from './demand'
@@ -55,8 +54,8 @@ function reachOf(
   return demand('leg-reach', {
     subject: `${id}.${foot}`,
     of: underside,
-    min: restingOn(sum('mm', reach, [floor, legs.min]), standing),
-    max: restingOn(sum('mm', reach, [floor, legs.max]), standing),
+    min: citing(sum('mm', reach, [floor, legs.min]), standing),
+    max: citing(sum('mm', reach, [floor, legs.max]), standing),
     because: message('heights.leg-reach', { unit: name, foot, floor, min: legs.min, max: legs.max }),
     basis: reach,
     about: [id, `${id}.${foot}`],

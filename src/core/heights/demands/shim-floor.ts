@@ -1,6 +1,6 @@
-import { restingOn } from '../../figure'
 import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
+import { citing } from '../../survey/sum'
 import { type DemandRule, demand, geometry } from './demand'
 
 const packedUp = geometry('a box on shims can be packed up and never down')
@@ -14,7 +14,7 @@ export const shimFloor: DemandRule = ({ standing, nameOf }) =>
         demand('shim-floor', {
           subject: `${id}.${corner}`,
           of: underside,
-          min: restingOn(floor, [factId('units', id, 'stands')]),
+          min: citing(floor, [factId('units', id, 'stands')]),
           because: message('heights.shim-floor', { unit: nameOf(id), corner, floor }),
           basis: packedUp,
           about: [id, `${id}.${corner}`],

@@ -33,6 +33,7 @@ import { tallBeforeWall } from './tall-before-wall'
 import { tiltFloor } from './tilt-floor'
 import { timberBeforeHole } from './timber-before-hole'
 import { traceBeforeHole } from './trace-before-hole'
+import { traceWhileLive } from './trace-while-live'
 import { tradeBeforeConnect } from './trade-before-connect'
 import { wallBeforeBase } from './wall-before-base'
 import { worktopBeforeAppliance } from './worktop-before-appliance'
@@ -72,6 +73,7 @@ export const ORDER_RULES: readonly OrderRule[] = [
   plinthAfterConnect,
   tradeBeforeConnect,
   snagLast,
+  traceWhileLive,
   tallBeforeWall,
   wallBeforeBase,
   cornerBeforeNeighbours,

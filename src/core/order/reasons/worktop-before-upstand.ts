@@ -6,7 +6,7 @@ import type { OrderRule } from './rule'
 export const worktopBeforeUpstand: OrderRule = (job, work) =>
   job.kitchen.finishing.filter(sitsOnWorktop).flatMap((part) =>
     job.kitchen.worktops
-      .filter((top) => part.of.length === 0 || part.of.some((id) => id === top.id || top.over.includes(id)))
+      .filter((top) => part.of.length === 0 || part.of.some((id) => top.over.includes(id)))
       .flatMap((top) =>
         reason({
           before: work.get(`worktop:${top.id}`),

@@ -11,5 +11,8 @@ export const planWords = {
   'stand-up-not-known':
     'Whether {unit} can be stood up cannot be told: it swings through {needed}, and the room over it is {ceiling}. Measure the ceiling over the whole swing.',
   'in-one-another': '{unit} and {other} are in one another by {by} mm where they end up.',
+  'cannot-stand-up':
+    '{unit} cannot be stood up here: it swings through {needed}, and there is {ceiling} from floor to ceiling. Build it standing, or take its legs off and tip it over its narrow side if that fits.',
+  'wall-cuts-in': '{other} leans or turns into {unit} by {by} mm: leave that gap and a filler, or scribe.',
   'no-way-in-between': '{unit} has no way in: these units wait for one another: {others}.',
 } as const

@@ -18,7 +18,11 @@ export function HeightDrawing({ bars, value, chosen }: Props) {
   const at: Place = (z) => ((Math.max(low, Math.min(high, z)) - low) / (high - low)) * 100
   const isAgreed = value.lowest !== null && value.highest !== null && value.highest >= value.lowest
   const agree = isAgreed ? [at(value.lowest as number), at(value.highest as number)] : [0, 0]
-  const style = { '--from': `${agree[0]}%`, '--to': `${agree[1]}%`, '--chosen': `${at(chosen)}%` } as CSSProperties
+  const style = {
+    '--from': `${agree[0]}%`,
+    '--to': `${agree[1]}%`,
+    '--chosen': `${at(chosen)}%`,
+  } as CSSProperties
   return (
     <ul className="bars" style={style}>
       <li className="bars-scale" aria-hidden="true">
@@ -82,7 +86,15 @@ function OneBar({ bar: { min, max }, at }: { readonly bar: Bar; readonly at: Pla
   )
 }
 
-function End({ at, text, isBefore }: { readonly at: number; readonly text: string; readonly isBefore: boolean }) {
+function End({
+  at,
+  text,
+  isBefore,
+}: {
+  readonly at: number
+  readonly text: string
+  readonly isBefore: boolean
+}) {
   return (
     <b className={isBefore ? 'end before' : 'end'} style={{ left: `${at}%` }}>
       <span>{text}</span>

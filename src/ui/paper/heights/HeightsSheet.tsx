@@ -16,7 +16,11 @@ export function HeightsSheet({ plan }: { readonly plan: Plan }) {
       {plan.heights.conflicts.map((c) => (
         <p className="stop" key={c.demands.join()}>
           These cannot all hold, by {c.by} mm:{' '}
-          {c.demands.map((id) => words(plan.heights.demands.find((d) => d.id === id)?.because ?? { key: id, values: {} })).join(' ')}
+          {c.demands
+            .map((id) =>
+              words(plan.heights.demands.find((d) => d.id === id)?.because ?? { key: id, values: {} }),
+            )
+            .join(' ')}
         </p>
       ))}
       {plan.heights.values.map((value) => (
@@ -34,13 +38,19 @@ function OneHeight({ plan, value }: { readonly plan: Plan; readonly value: Heigh
     <section className="one-height">
       <h2>
         {name}{' '}
-        {hasValue(value.height) ? <span className="chosen">{numberText(value.height, { signed: true })}</span> : 'is not known yet'}
+        {hasValue(value.height) ? (
+          <span className="chosen">{numberText(value.height, { signed: true })}</span>
+        ) : (
+          'is not known yet'
+        )}
       </h2>
       <p>
         {bars.length === 0 ? 'Nothing that is known wants anything of it.' : verdict(unmet)} {roomText(value)}
         {value.achieved && ' It was read on the day, and is no longer chosen.'}
       </p>
-      {bars.length > 0 && hasValue(value.height) && <HeightDrawing bars={bars} value={value} chosen={value.height.value} />}
+      {bars.length > 0 && hasValue(value.height) && (
+        <HeightDrawing bars={bars} value={value} chosen={value.height.value} />
+      )}
     </section>
   )
 }

@@ -19,11 +19,15 @@ export function barsFor(plan: Plan, { of }: HeightValue): readonly Bar[] {
     if (min === undefined || max === undefined || (min === null && max === null)) return []
     if (demand.to === of) {
       const other = at(demand.from)
-      return other === undefined ? [] : [{ demand, isMet, min: min === null ? null : other + min, max: max === null ? null : other + max }]
+      return other === undefined
+        ? []
+        : [{ demand, isMet, min: min === null ? null : other + min, max: max === null ? null : other + max }]
     }
     if (demand.from === of) {
       const other = at(demand.to)
-      return other === undefined ? [] : [{ demand, isMet, min: max === null ? null : other - max, max: min === null ? null : other - min }]
+      return other === undefined
+        ? []
+        : [{ demand, isMet, min: max === null ? null : other - max, max: min === null ? null : other - min }]
     }
     return []
   })
@@ -39,7 +43,9 @@ function heightOf(plan: Plan, variable: HeightVariable): number | undefined {
 
 /** The stretch of heights to draw: every end that matters, the chosen height, and some air. */
 export function reachOf(bars: readonly Bar[], chosen: number): readonly [number, number] {
-  const ends = [chosen, ...bars.flatMap((b) => [b.min, b.max].filter((v) => v !== null))].filter((v) => Math.abs(v - chosen) < 400)
+  const ends = [chosen, ...bars.flatMap((b) => [b.min, b.max].filter((v) => v !== null))].filter(
+    (v) => Math.abs(v - chosen) < 400,
+  )
   const [low, high] = [Math.min(...ends), Math.max(...ends)]
   const air = Math.max(5, (high - low) * 0.12)
   return [low - air, high + air]

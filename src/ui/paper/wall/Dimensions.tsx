@@ -8,7 +8,17 @@ import { stagger } from './spread'
 const LEAST_GAP = 0.5
 
 /** A chain of dimensions along one row of units, with the gaps between them. `y` is its place down the sheet, in steps from the wall's edge. */
-export function Chain({ units, length, y, pen }: { readonly units: readonly UnitPlan[]; readonly length: number; readonly y: number; readonly pen: Pen }) {
+export function Chain({
+  units,
+  length,
+  y,
+  pen,
+}: {
+  readonly units: readonly UnitPlan[]
+  readonly length: number
+  readonly y: number
+  readonly pen: Pen
+}) {
   const edges = units
     .flatMap((u) => [valueOf(u.left), valueOf(u.right)])
     .filter((v) => v !== undefined)
@@ -30,7 +40,14 @@ export function Chain({ units, length, y, pen }: { readonly units: readonly Unit
         <Slash key={x} x={x} y={y} pen={pen} />
       ))}
       {gaps.map(({ from, to }, i) => (
-        <text key={from} x={(from + to) / 2} y={y - (6 + 15 * (rows[i] as number)) * pen.step} textAnchor="middle" fill={COLORS.ink} fontSize={pen.text}>
+        <text
+          key={from}
+          x={(from + to) / 2}
+          y={y - (6 + 15 * (rows[i] as number)) * pen.step}
+          textAnchor="middle"
+          fill={COLORS.ink}
+          fontSize={pen.text}
+        >
           {names[i]}
         </text>
       ))}
@@ -39,7 +56,15 @@ export function Chain({ units, length, y, pen }: { readonly units: readonly Unit
 }
 
 /** The whole wall, corner to corner. */
-export function Whole({ length, y, pen }: { readonly length: Figure; readonly y: number; readonly pen: Pen }) {
+export function Whole({
+  length,
+  y,
+  pen,
+}: {
+  readonly length: Figure
+  readonly y: number
+  readonly pen: Pen
+}) {
   const w = valueOf(length)
   if (w === undefined) return null
   return (
@@ -61,7 +86,7 @@ function Slash({ x, y, pen }: { readonly x: number; readonly y: number; readonly
 
 /** A bar against which a print can be measured; whatever it measures, the figures rule. */
 export function ScaleBar({ y, pen }: { readonly y: number; readonly pen: Pen }) {
-  const right = pen.span.right + 175 * pen.step
+  const right = pen.span.right + 222 * pen.step
   return (
     <g>
       <rect x={right - 500} y={y - 4 * pen.step} width={500} height={4 * pen.step} fill={COLORS.ink} />

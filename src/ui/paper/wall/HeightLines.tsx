@@ -26,27 +26,18 @@ interface Level {
   readonly stretches: readonly (readonly [number, number])[]
 }
 
-/** Lines that share a height are one level with one label, which names them all. */
+/** The lines of one kind at one height are one level with one label, from the top down. */
 export function levelsOf(lines: readonly HeightLine[], pen: Pen): readonly Level[] {
-  const byHeight = new Map<string, { lines: HeightLine[]; z: number }>()
+  const levels = new Map<string, Level>()
   for (const line of lines) {
     const z = valueOf(line.height)
     if (z === undefined) continue
-    const key = numberText(line.height, { signed: true }) ?? ''
-    const level = byHeight.get(key) ?? { lines: [], z }
-    level.lines.push(line)
-    byHeight.set(key, level)
+    const text = `${LINE_NAMES[line.of] ?? line.of} ${numberText(line.height, { signed: true })}`
+    const stretch = [line.from ?? pen.span.left, line.to ?? pen.span.right] as const
+    const stretches = [...(levels.get(text)?.stretches ?? []), stretch]
+    levels.set(text, { key: text, text, z, isDatum: line.of === 'line', stretches })
   }
-  return [...byHeight].map(([key, level]) => {
-    const names = [...new Set(level.lines.map((l) => LINE_NAMES[l.of] ?? l.of))]
-    return {
-      key,
-      z: level.z,
-      isDatum: level.lines.some((l) => l.of === 'line'),
-      text: `${names.join(', ')} ${key}`,
-      stretches: level.lines.map((l) => [l.from ?? pen.span.left, l.to ?? pen.span.right] as const),
-    }
-  })
+  return [...levels.values()].sort((a, b) => b.z - a.z)
 }
 
 /** Heights to strike, each with its name and figure at the right, leaders bent where labels had to make room. */
@@ -64,10 +55,26 @@ export function HeightLines({ lines, pen }: { readonly lines: readonly HeightLin
     return (
       <g key={key}>
         {isDatum ? (
-          <line x1={-24 * step} x2={span.right} y1={y(z)} y2={y(z)} stroke={color} strokeWidth={1.5 * step} strokeDasharray={dash} />
+          <line
+            x1={-24 * step}
+            x2={span.right}
+            y1={y(z)}
+            y2={y(z)}
+            stroke={color}
+            strokeWidth={1.5 * step}
+            strokeDasharray={dash}
+          />
         ) : (
           stretches.map(([from, to]) => (
-            <line key={`${from} ${to}`} x1={from} x2={to} y1={y(z)} y2={y(z)} stroke={color} strokeWidth={2 * step} />
+            <line
+              key={`${from} ${to}`}
+              x1={from}
+              x2={to}
+              y1={y(z)}
+              y2={y(z)}
+              stroke={color}
+              strokeWidth={2 * step}
+            />
           ))
         )}
         <path
@@ -76,7 +83,7 @@ export function HeightLines({ lines, pen }: { readonly lines: readonly HeightLin
           stroke={color}
           strokeWidth={step}
         />
-        <text x={span.right + 30 * step} y={at + text * 0.34} fill={color} fontWeight="600" fontSize={Math.min(text, (172 * step) / (label.length * 0.6))}>
+        <text x={span.right + 30 * step} y={at + text * 0.34} fill={color} fontWeight="600" fontSize={text}>
           {label}
         </text>
       </g>

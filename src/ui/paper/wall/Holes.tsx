@@ -58,18 +58,29 @@ export function Holes({ placed, pen }: { readonly placed: readonly PlacedHole[];
 }
 
 /** The mark of a hole by what it is for; a refused one is barred. Drawn about its own middle. */
-export function HoleMark({ purpose, isRefused }: { readonly purpose: Hole['purpose']; readonly isRefused: boolean }) {
+export function HoleMark({
+  purpose,
+  isRefused,
+}: {
+  readonly purpose: Hole['purpose']
+  readonly isRefused: boolean
+}) {
   const color = isRefused ? COLORS.refused : COLORS.brass
   return (
     <g stroke={color} strokeWidth="1.8" fill={COLORS.paper}>
       <Shape purpose={purpose} />
-      {isRefused ? <path d="M-9 -9 9 9" strokeWidth="2.6" /> : <path d="M-6.5 0h13M0 -6.5v13" strokeWidth="1" fill="none" />}
+      {isRefused ? (
+        <path d="M-9 -9 9 9" strokeWidth="2.6" />
+      ) : (
+        <path d="M-6.5 0h13M0 -6.5v13" strokeWidth="1" fill="none" />
+      )}
     </g>
   )
 }
 
 function Shape({ purpose }: { readonly purpose: Hole['purpose'] }) {
-  if (purpose === 'rail' || purpose === 'plate' || purpose === 'back-rail' || purpose === 'cleat') return <circle r={RADIUS} />
+  if (purpose === 'rail' || purpose === 'plate' || purpose === 'back-rail' || purpose === 'cleat')
+    return <circle r={RADIUS} />
   if (purpose === 'base-bracket') return <path d="M0 -7.5 7.5 5.5H-7.5Z" />
   return <path d="M0 -8 8 0 0 8 -8 0Z" />
 }

@@ -65,12 +65,26 @@ export function Timber({ things, pen }: { readonly things: readonly WallThing[];
 }
 
 /** Where cables and pipes should be, hatched. A band with an unknown side is not drawn; it is said in words below. */
-export function Bands({ bands, pen, id }: { readonly bands: readonly Band[]; readonly pen: Pen; readonly id: string }) {
+export function Bands({
+  bands,
+  pen,
+  id,
+}: {
+  readonly bands: readonly Band[]
+  readonly pen: Pen
+  readonly id: string
+}) {
   const { span, step } = pen
   return (
     <g>
       <defs>
-        <pattern id={id} width={9 * step} height={9 * step} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <pattern
+          id={id}
+          width={9 * step}
+          height={9 * step}
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
           <line x1="0" x2="0" y1="0" y2={9 * step} stroke={COLORS.band} strokeWidth={2 * step} />
         </pattern>
       </defs>
@@ -80,7 +94,17 @@ export function Bands({ bands, pen, id }: { readonly bands: readonly Band[]; rea
         const top = Math.min(span.top, band.top ?? span.top)
         const bottom = Math.max(span.bottom, band.bottom ?? span.bottom)
         if (right <= left || top <= bottom || band.unknownBecause.length > 0) return null
-        return <rect key={band.id} x={left} y={pen.y(top)} width={right - left} height={top - bottom} fill={`url(#${id})`} opacity="0.6" />
+        return (
+          <rect
+            key={band.id}
+            x={left}
+            y={pen.y(top)}
+            width={right - left}
+            height={top - bottom}
+            fill={`url(#${id})`}
+            opacity="0.6"
+          />
+        )
       })}
     </g>
   )

@@ -4,7 +4,10 @@ import { COLORS, type Pen, type Reaching, textWidth } from './pen'
 import type { Box } from './spread'
 
 /** The lettering of a unit's name: on its front, in the upper part of a base or tall unit and the middle of a wall unit. */
-export function nameBox(unit: UnitPlan, pen: Pen): (Box & { readonly size: number; readonly lines: readonly string[] }) | null {
+export function nameBox(
+  unit: UnitPlan,
+  pen: Pen,
+): (Box & { readonly size: number; readonly lines: readonly string[] }) | null {
   const [left, right, bottom, top] = edges(unit)
   if (left === undefined || right === undefined || bottom === undefined || top === undefined) return null
   const room = right - left - 8 * pen.step
@@ -53,7 +56,17 @@ function UnitFront({ unit, pen }: { readonly unit: UnitPlan; readonly pen: Pen }
 }
 
 /** The back feet hide behind the front ones, as seen from in front. */
-function Legs({ unit, left, bottom, pen }: { readonly unit: UnitPlan; readonly left: number; readonly bottom: number; readonly pen: Pen }) {
+function Legs({
+  unit,
+  left,
+  bottom,
+  pen,
+}: {
+  readonly unit: UnitPlan
+  readonly left: number
+  readonly bottom: number
+  readonly pen: Pen
+}) {
   const front = Math.max(...unit.legs.map((leg) => leg.y))
   return unit.legs.map((leg) => {
     const floor = valueOf(leg.floor)
@@ -97,7 +110,13 @@ export function UnitNames({ units, pen }: { readonly units: readonly UnitPlan[];
 }
 
 /** Units of the next wall that stand in this one's corner: their outline only. */
-export function ReachingUnits({ reaching, pen }: { readonly reaching: readonly Reaching[]; readonly pen: Pen }) {
+export function ReachingUnits({
+  reaching,
+  pen,
+}: {
+  readonly reaching: readonly Reaching[]
+  readonly pen: Pen
+}) {
   return reaching.map(({ unit, left, right }) => {
     const [, , bottom, top] = edges(unit)
     if (bottom === undefined || top === undefined) return null

@@ -1,5 +1,5 @@
-import type { Plan, UnitPlan, WallFrame } from '../../../core/plan/types'
 import { valueOf } from '../../../core/figure'
+import type { Plan, UnitPlan, WallFrame } from '../../../core/plan/types'
 import { wallName } from '../../names'
 import { Chain, ScaleBar, Whole } from './Dimensions'
 import { HeightLines } from './HeightLines'
@@ -24,7 +24,11 @@ export function WallDrawing({ plan, frame, id }: Props) {
   const units = unitsOn(plan, frame.wall)
   const things = plan.wallThings?.filter((t) => t.wall === frame.wall) ?? []
   const names = units.flatMap((u) => nameBox(u, pen) ?? [])
-  const placed = placeHoles(plan.holes.filter((hole) => hole.wall === frame.wall), pen, names)
+  const placed = placeHoles(
+    plan.holes.filter((hole) => hole.wall === frame.wall),
+    pen,
+    names,
+  )
   return (
     <svg
       className="wall-drawing"
@@ -42,7 +46,12 @@ export function WallDrawing({ plan, frame, id }: Props) {
       <Services things={things} pen={pen} />
       <Rails plan={plan} wall={frame.wall} pen={pen} />
       <HeightLines lines={plan.lines.filter((l) => l.wall === frame.wall)} pen={pen} />
-      <path d={`M0 ${y(span.bottom)}V0H${w}V${y(span.bottom)}`} fill="none" stroke={COLORS.ink} strokeWidth={2 * step} />
+      <path
+        d={`M0 ${y(span.bottom)}V0H${w}V${y(span.bottom)}`}
+        fill="none"
+        stroke={COLORS.ink}
+        strokeWidth={2 * step}
+      />
       <Floor plan={plan} frame={frame} pen={pen} />
       <UnitNames units={units} pen={pen} />
       <Holes placed={placed} pen={pen} />
@@ -61,7 +70,16 @@ function Rails({ plan, wall, pen }: { readonly plan: Plan; readonly wall: string
     const [from, to, edge] = [valueOf(rail.from), valueOf(rail.to), valueOf(rail.edge)]
     if (rail.wall !== wall || from === undefined || to === undefined || edge === undefined) return null
     return (
-      <rect key={rail.rail} x={from} y={pen.y(edge)} width={to - from} height={40} fill="#cfc6b6" stroke={COLORS.ink} strokeWidth={pen.step} />
+      <rect
+        key={rail.rail}
+        x={from}
+        y={pen.y(edge)}
+        width={to - from}
+        height={40}
+        fill="#cfc6b6"
+        stroke={COLORS.ink}
+        strokeWidth={pen.step}
+      />
     )
   })
 }
@@ -70,5 +88,7 @@ function Rails({ plan, wall, pen }: { readonly plan: Plan; readonly wall: string
 function Floor({ plan, frame, pen }: { readonly plan: Plan; readonly frame: WallFrame; readonly pen: Pen }) {
   const { span, y, step } = pen
   const ends = floorOn(plan, frame, span.right) ?? [span.bottom + 20, span.bottom + 20]
-  return <path d={`M0 ${y(ends[0])}L${span.right} ${y(ends[1])}`} stroke={COLORS.ink} strokeWidth={3 * step} />
+  return (
+    <path d={`M0 ${y(ends[0])}L${span.right} ${y(ends[1])}`} stroke={COLORS.ink} strokeWidth={3 * step} />
+  )
 }

@@ -11,7 +11,7 @@ export interface Span {
 
 /** The sheet a wall is drawn on, in its own small steps; one step is `step` mm of wall. */
 const SHEET = { width: 1320, height: 800 }
-const MARGIN = { left: 30, right: 205, top: 96, bottom: 100 }
+const MARGIN = { left: 30, right: 232, top: 96, bottom: 100 }
 
 /** How a wall is put on its sheet: mm of wall to places on it, and the sizes of letters and lines. */
 export interface Pen {
@@ -42,10 +42,24 @@ export function penFor(plan: Plan, frame: WallFrame): Pen | null {
   const span = spanOf(plan, frame)
   if (span === null) return null
   const [w, h] = [span.right - span.left, span.top - span.bottom]
-  const inner = { width: SHEET.width - MARGIN.left - MARGIN.right, height: SHEET.height - MARGIN.top - MARGIN.bottom }
+  const inner = {
+    width: SHEET.width - MARGIN.left - MARGIN.right,
+    height: SHEET.height - MARGIN.top - MARGIN.bottom,
+  }
   const step = Math.max(w / inner.width, h / inner.height)
-  const box = [-MARGIN.left * step, -MARGIN.top * step, w + (MARGIN.left + MARGIN.right) * step, h + (MARGIN.top + MARGIN.bottom) * step]
-  return { span, step, text: 16 * step, y: (z) => span.top - z, viewBox: box.map((v) => Math.round(v)).join(' ') }
+  const box = [
+    -MARGIN.left * step,
+    -MARGIN.top * step,
+    w + (MARGIN.left + MARGIN.right) * step,
+    h + (MARGIN.top + MARGIN.bottom) * step,
+  ]
+  return {
+    span,
+    step,
+    text: 16 * step,
+    y: (z) => span.top - z,
+    viewBox: box.map((v) => Math.round(v)).join(' '),
+  }
 }
 
 function spanOf(plan: Plan, frame: WallFrame): Span | null {
@@ -54,7 +68,12 @@ function spanOf(plan: Plan, frame: WallFrame): Span | null {
   const tops = unitsOn(plan, frame.wall).map((u) => valueOf(u.top) ?? 0)
   const floor = floorOn(plan, frame, length)
   const lowest = floor === null ? -1000 : Math.min(floor[0], floor[1])
-  return { left: 0, right: length, bottom: lowest - 20, top: valueOf(frame.ceiling) ?? Math.max(1200, ...tops) + 120 }
+  return {
+    left: 0,
+    right: length,
+    bottom: lowest - 20,
+    top: valueOf(frame.ceiling) ?? Math.max(1200, ...tops) + 120,
+  }
 }
 
 export function unitsOn(plan: Plan, wall: string): readonly UnitPlan[] {
@@ -88,13 +107,17 @@ export function reachingInto(plan: Plan, frame: WallFrame): readonly Reaching[] 
   if (length === undefined || !frame.placed) return []
   return plan.units.flatMap((unit) => {
     if (unit.wall === frame.wall || unit.pose === null) return []
-    const seen = unit.solid.flatMap((box) => corners(unit, box)).map((p) => ({
-      along: (p.x - frame.origin.x) * frame.alongDir.x + (p.y - frame.origin.y) * frame.alongDir.y,
-      out: (p.x - frame.origin.x) * frame.outDir.x + (p.y - frame.origin.y) * frame.outDir.y,
-    }))
+    const seen = unit.solid
+      .flatMap((box) => corners(unit, box))
+      .map((p) => ({
+        along: (p.x - frame.origin.x) * frame.alongDir.x + (p.y - frame.origin.y) * frame.alongDir.y,
+        out: (p.x - frame.origin.x) * frame.outDir.x + (p.y - frame.origin.y) * frame.outDir.y,
+      }))
     const left = Math.max(0, Math.min(...seen.map((p) => p.along)))
     const right = Math.min(length, Math.max(...seen.map((p) => p.along)))
-    const isNear = seen.some((p) => Math.abs(p.out) < TOUCHING && p.along > -TOUCHING && p.along < length + TOUCHING)
+    const isNear = seen.some(
+      (p) => Math.abs(p.out) < TOUCHING && p.along > -TOUCHING && p.along < length + TOUCHING,
+    )
     return isNear && right - left > 20 ? [{ unit, left, right }] : []
   })
 }

@@ -4,10 +4,15 @@ export function spread(wanted: readonly number[], apart: number): readonly numbe
   const crowds: { members: number[]; start: number }[] = []
   for (const { at, i } of order) {
     crowds.push({ members: [i], start: at })
-    for (let last = crowds.at(-1), before = crowds.at(-2); last && before; last = crowds.at(-1), before = crowds.at(-2)) {
+    for (
+      let last = crowds.at(-1), before = crowds.at(-2);
+      last && before;
+      last = crowds.at(-1), before = crowds.at(-2)
+    ) {
       if (before.start + before.members.length * apart <= last.start) break
       const members = [...before.members, ...last.members]
-      const middle = members.reduce((sum, m, k) => sum + (wanted[m] as number) - k * apart, 0) / members.length
+      const middle =
+        members.reduce((sum, m, k) => sum + (wanted[m] as number) - k * apart, 0) / members.length
       crowds.splice(-2, 2, { members, start: middle })
     }
   }
@@ -21,7 +26,11 @@ export function spread(wanted: readonly number[], apart: number): readonly numbe
 }
 
 /** The row each label of a line goes to so that none touches the next in its row; first come, first row. */
-export function stagger(centres: readonly number[], widths: readonly number[], gap: number): readonly number[] {
+export function stagger(
+  centres: readonly number[],
+  widths: readonly number[],
+  gap: number,
+): readonly number[] {
   const ends: number[] = []
   const order = centres.map((at, i) => ({ at, i })).sort((a, b) => a.at - b.at || a.i - b.i)
   const rows = new Array<number>(centres.length)
@@ -58,7 +67,11 @@ export interface Anchor {
  * A place beside each mark for its label, touching no mark and no other label: below right if that is free, then round
  * the mark, then further out. y grows downwards; the place is the label's top left corner.
  */
-export function placeLabels(anchors: readonly Anchor[], radius: number, taken: readonly Box[]): readonly Box[] {
+export function placeLabels(
+  anchors: readonly Anchor[],
+  radius: number,
+  taken: readonly Box[],
+): readonly Box[] {
   const marks = anchors.map((a) => ({ x: a.x - radius, y: a.y - radius, w: 2 * radius, h: 2 * radius }))
   const placed: Box[] = []
   for (const anchor of anchors) {

@@ -1,0 +1,65 @@
+import { lazy, Suspense, useState } from 'react'
+import type { Operation, Plan } from '../core/plan/types'
+import type { Look } from '../scene/camera/look'
+import { indexOf } from '../state/store'
+import { useApp } from '../ui/app-context'
+import { FlatPicture } from '../ui/rehearse/FlatPicture'
+import { LookRound } from './LookRound'
+import { asChosen, turned, useDrag } from './look-round'
+import { PictureGuard } from './PictureGuard'
+import { useReducedMotion } from './reduced-motion'
+import { useMotion } from './use-motion'
+import { hasWebGl } from './webgl'
+
+const Walkthrough = lazy(() => import('../scene/Walkthrough').then((m) => ({ default: m.Walkthrough })))
+
+/** The picture beside the slip: the 3D view, loaded late, or the wall drawing where there is none. */
+export function Stage() {
+  const plan = useApp((s) => s.plan)
+  const index = useApp(indexOf)
+  const operation = plan?.operations[index]
+  if (plan === null || operation === undefined) return null
+  const flat = <FlatPicture plan={plan} operation={operation} />
+  if (!hasWebGl()) return flat
+  return (
+    <PictureGuard instead={flat}>
+      <Suspense fallback={<p className="stage-note">The picture is on its way.</p>}>
+        <Picture plan={plan} operation={operation} index={index} />
+      </Suspense>
+    </PictureGuard>
+  )
+}
+
+interface PictureProps {
+  readonly plan: Plan
+  readonly operation: Operation
+  readonly index: number
+}
+
+function Picture({ plan, operation, index }: PictureProps) {
+  const reducedMotion = useReducedMotion()
+  const moves = operation.path !== null
+  const { t, again } = useMotion(operation.id, moves, reducedMotion)
+  const [look, setLook] = useLook(operation.id)
+  const drag = useDrag(look, setLook)
+  return (
+    <>
+      <div className="picture" aria-hidden="true" {...drag}>
+        <Walkthrough plan={plan} index={index} t={t} reducedMotion={reducedMotion} look={look} />
+      </div>
+      <LookRound
+        isTurned={look !== asChosen}
+        onTurn={(turn, tip, closer) => setLook(turned(look, turn, tip, closer))}
+        onReset={() => setLook(asChosen)}
+        onAgain={moves && !reducedMotion ? again : null}
+      />
+    </>
+  )
+}
+
+/** The user's own turn of the view holds for one operation; the next is looked at as it is chosen for it. */
+function useLook(id: string): readonly [Look, (look: Look) => void] {
+  const [kept, keep] = useState({ id, look: asChosen })
+  if (kept.id !== id) keep({ id, look: asChosen })
+  return [kept.id === id ? kept.look : asChosen, (look) => keep({ id, look })]
+}

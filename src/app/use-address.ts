@@ -1,0 +1,53 @@
+import { useEffect } from 'react'
+import type { AppActions } from '../state/actions'
+import { type AppStore, PLACES } from '../state/store'
+
+/**
+ * Follows the address: `#rehearse/<operation>`, `#paper/<sheet>`, `#day`, `#survey`. Stepping writes the operation back
+ * into it without adding to the history, so that a reload or a sent link comes back to the same step.
+ */
+export function useAddress(store: AppStore, actions: AppActions): void {
+  useEffect(() => {
+    let wanted: string | null = null
+    const follow = () => {
+      const [name = '', ...rest] = readHash().split('/')
+      const place = PLACES.find((p) => p === name)
+      const detail = rest.join('/')
+      if (place === undefined) return
+      actions.go(place)
+      if (place === 'paper' && detail !== '') actions.showSheet(detail)
+      if (place === 'rehearse' && detail !== '') {
+        wanted = store.getState().plan === null ? detail : null
+        actions.goToOperation(detail)
+      }
+    }
+    const write = () => {
+      const { plan, place, at } = store.getState()
+      if (plan !== null && wanted !== null) {
+        const id = wanted
+        wanted = null
+        actions.goToOperation(id)
+        return
+      }
+      if (plan === null || place !== 'rehearse' || at === null) return
+      const hash = `#rehearse/${at}`
+      if (readHash() !== hash.slice(1)) window.history.replaceState(null, '', hash)
+    }
+    follow()
+    const stop = store.subscribe(write)
+    window.addEventListener('hashchange', follow)
+    return () => {
+      stop()
+      window.removeEventListener('hashchange', follow)
+    }
+  }, [store, actions])
+}
+
+function readHash(): string {
+  const raw = window.location.hash.slice(1)
+  try {
+    return decodeURIComponent(raw)
+  } catch {
+    return raw
+  }
+}

@@ -1,0 +1,204 @@
+/**
+ * What holds of every plan, whatever the kitchen: proved over invented kitchens, 500 by default, 20 000 with
+ * DRYRUN_LONG=1. A failure names its seed: `randomKitchen(seed)` makes the same kitchen again.
+ */
+import { beforeAll, expect, test } from 'vitest'
+import { checkPlan } from '../../src/checker/check-plan'
+import { type Outcome, workThrough } from '../../src/core/plan/entry'
+import type { NoPlan, Plan } from '../../src/core/plan/types'
+import {
+  badNumbers,
+  brokenDemands,
+  brokenOrder,
+  brokenReferences,
+  refusedBySorters,
+  wordless,
+} from '../support/plan-properties'
+import { randomFrom } from '../support/prng'
+import { type RandomKitchen, randomKitchen, shuffledSets } from '../support/random-kitchen'
+import type { Tag } from '../support/random-room'
+
+const LONG = process.env['DRYRUN_LONG'] === '1'
+const SEEDS = LONG ? 20_000 : 500
+const TIME_LIMIT = LONG ? 3_600_000 : 240_000
+
+const PROPERTIES = [
+  'comes to an answer',
+  'is read',
+  'is refused with reasons',
+  'is told when it cannot be',
+  'lists everything once',
+  'is sorted by others too',
+  'keeps its own reasons',
+  'has only numbers that are numbers',
+  'keeps its heights',
+  'has words for everything',
+  'gives the same bytes again',
+  'gives the same bytes for shuffled sets',
+  'is accepted by the checker',
+] as const
+type Property = (typeof PROPERTIES)[number]
+
+/** Faults by property: the seed, and what it was. */
+const faults = new Map<Property, string[]>(PROPERTIES.map((p) => [p, []]))
+const counts = { plan: 0, 'no-order': 0, refused: 0, threw: 0 }
+const tagCounts = new Map<Tag, number>()
+let checked = 0
+
+function note(property: Property, seed: number, what: readonly string[]): void {
+  if (what.length > 0)
+    faults
+      .get(property)
+      ?.push(`seed ${seed}: ${what.slice(0, 3).join(' | ')}${what.length > 3 ? ` (${what.length})` : ''}`)
+}
+
+function outcomeOf(value: unknown): Outcome | Error {
+  try {
+    return workThrough(value)
+  } catch (error) {
+    return error instanceof Error ? error : new Error(String(error))
+  }
+}
+
+function lookAt(kitchen: RandomKitchen): void {
+  const { seed, file, tags } = kitchen
+  for (const tag of tags) tagCounts.set(tag, (tagCounts.get(tag) ?? 0) + 1)
+  const outcome = outcomeOf(file)
+  if (outcome instanceof Error) {
+    counts.threw++
+    note('comes to an answer', seed, [outcome.stack?.split('\n').slice(0, 3).join(' ') ?? outcome.message])
+    return
+  }
+  counts[outcome.kind]++
+  const bytes = JSON.stringify(outcome)
+  note(
+    'is read',
+    seed,
+    outcome.kind === 'refused' ? outcome.problems.map((p) => `${p.path}: ${p.message}`) : [],
+  )
+  note('is told when it cannot be', seed, untold(kitchen, outcome))
+  note('has only numbers that are numbers', seed, badNumbers(outcome))
+  note('has words for everything', seed, wordless(outcome))
+  note('gives the same bytes again', seed, sameBytes(bytes, outcomeOf(structuredClone(file))))
+  const shuffled = shuffledSets(randomFrom(seed + 1_000_000), file)
+  note('gives the same bytes for shuffled sets', seed, sameBytes(bytes, outcomeOf(shuffled)))
+  if (outcome.kind === 'no-order') note('is refused with reasons', seed, unreasoned(outcome.noPlan))
+  if (outcome.kind === 'plan') lookAtPlan(kitchen, outcome.plan)
+}
+
+function lookAtPlan({ seed, file }: RandomKitchen, plan: Plan): void {
+  note('lists everything once', seed, brokenReferences(plan))
+  note('is sorted by others too', seed, refusedBySorters(plan))
+  note('keeps its own reasons', seed, brokenOrder(plan))
+  note('keeps its heights', seed, brokenDemands(plan))
+  note('is accepted by the checker', seed, refusals(file, plan))
+}
+
+function refusals(file: unknown, plan: Plan): string[] {
+  checked++
+  try {
+    const report = checkPlan(file, JSON.parse(JSON.stringify(plan)))
+    return report.refusals.map((r) => `${r.rule}: ${r.say}`)
+  } catch (error) {
+    return [
+      `the checker broke: ${error instanceof Error ? (error.stack?.split('\n').slice(0, 3).join(' ') ?? '') : String(error)}`,
+    ]
+  }
+}
+
+function sameBytes(bytes: string, again: Outcome | Error): string[] {
+  if (again instanceof Error) return [again.message]
+  const other = JSON.stringify(again)
+  if (other === bytes) return []
+  let at = 0
+  while (bytes[at] === other[at]) at++
+  return [`…${bytes.slice(Math.max(0, at - 80), at + 40)}… against …${other.slice(at, at + 40)}…`]
+}
+
+/** No order, and no reason given for it. */
+function unreasoned(no: NoPlan): string[] {
+  const why = no.conflicts.length + no.loops.length + no.trapped.length
+  return [
+    ...(why === 0 ? ['no order, without a conflict, a loop or a trapped unit'] : []),
+    ...(no.conflicts.length > 0 && no.repairs.length === 0 ? ['conflicts without a repair'] : []),
+    ...no.conflicts.filter((c) => c.wishes.length === 0).map(() => 'a conflict of no wishes'),
+  ]
+}
+
+/** A kitchen made so that it cannot be, and nothing said of it. */
+function untold({ tags, file }: RandomKitchen, outcome: Outcome): string[] {
+  // A fact taken away may have taken the trouble with it.
+  if (!tags.has('infeasible') || tags.has('unknown') || outcome.kind === 'refused') return []
+  if (tags.has('clash-order')) {
+    const isSaid = outcome.kind === 'no-order' && outcome.noPlan.conflicts.length > 0
+    return isSaid
+      ? []
+      : [`wishes that clash (${JSON.stringify(file.wishes?.order)}), and the outcome is ${outcome.kind}`]
+  }
+  const findings = outcome.kind === 'plan' ? outcome.plan.findings : outcome.noPlan.findings
+  if (tags.has('clash-heights')) {
+    const isSaid = findings.some((f) => f.rule === 'heights-clash' && f.weight === 'stop')
+    const isListed =
+      outcome.kind !== 'plan' ||
+      (outcome.plan.heights.unmet.length > 0 && outcome.plan.heights.conflicts.length > 0)
+    return isSaid && isListed
+      ? []
+      : [`heights that clash, and the findings are ${findings.map((f) => f.id).join(' ')}`]
+  }
+  const isSaid =
+    outcome.kind === 'no-order'
+      ? outcome.noPlan.trapped.length > 0
+      : findings.some((f) => f.weight === 'stop' && f.rule !== 'heights-clash')
+  return isSaid ? [] : ['a unit that cannot come in, and nothing is said']
+}
+
+beforeAll(() => {
+  const started = performance.now()
+  for (let seed = 0; seed < SEEDS; seed++) lookAt(randomKitchen(seed))
+  const took = ((performance.now() - started) / 1000).toFixed(1)
+  const tags = [...tagCounts]
+    .sort((a, b) => b[1] - a[1])
+    .map(([tag, n]) => `${tag} ${((100 * n) / SEEDS).toFixed(0)} %`)
+  console.log(
+    [
+      `${SEEDS} invented kitchens in ${took} s: ${Object.entries(counts)
+        .map(([kind, n]) => `${n} ${kind}`)
+        .join(', ')}; ${checked} plans checked`,
+      `of them: ${tags.join(', ')}`,
+      ...PROPERTIES.flatMap((p) => {
+        const its = faults.get(p) ?? []
+        return its.length === 0 ? [] : [`${its.length} × not: ${p}`]
+      }),
+    ].join('\n'),
+  )
+}, TIME_LIMIT)
+
+test('the invented kitchens are as various as they are meant to be', () => {
+  const share = (tag: Tag) => (tagCounts.get(tag) ?? 0) / SEEDS
+  expect(share('not-square')).toBeGreaterThanOrEqual(0.4)
+  expect(share('tall')).toBeGreaterThanOrEqual(0.3)
+  expect(share('unknown')).toBeGreaterThanOrEqual(0.3)
+  expect(share('infeasible')).toBeGreaterThanOrEqual(0.2)
+  for (const tag of [
+    'clash-order',
+    'clash-heights',
+    'shut-in',
+    'closed',
+    'island',
+    'arm',
+    'studs',
+    'other-face',
+  ] as const) {
+    expect(share(tag), tag).toBeGreaterThan(0)
+  }
+})
+
+test('both plans and refusals are among them', () => {
+  expect(counts.plan).toBeGreaterThan(SEEDS / 3)
+  expect(counts['no-order']).toBeGreaterThan(SEEDS / 20)
+  expect(checked).toBe(counts.plan)
+})
+
+test.each(PROPERTIES)('every kitchen %s', (property) => {
+  expect((faults.get(property) ?? []).slice(0, 12)).toEqual([])
+})
