@@ -35,6 +35,7 @@ const OPEN = Number.POSITIVE_INFINITY
 /** Either side of an accessory's plate, for a drill that wanders; common practice. */
 const DRILL_MARGIN = 10
 const THIN_WALL = 100
+const DRAWN_WIDTH = 150
 const LINTEL_BEARING = 150
 
 interface RegionBands {
@@ -110,7 +111,30 @@ function accessoryBands(levels: Levels, room: Room, wall: GivenWall, a: GivenAcc
       top: height.value + above.value,
     })
   }
-  return { bands, unknown: bands.length === 2 ? [] : [a.id] }
+  const unknown = bands.length === 2 ? [] : [a.id]
+  return { bands: [...bands, ...unmeasured(common, along, height, bands)], unknown }
+}
+
+/** An accessory whose plate nobody measured is drawn 150 wide: a hole in that may be refused or asked about. */
+function unmeasured(
+  common: Pick<OwnBand, 'wall' | 'about' | 'face'>,
+  along: Measure,
+  height: Measure,
+  sure: readonly OwnBand[],
+): readonly OwnBand[] {
+  const half = DRAWN_WIDTH / 2 + DRILL_MARGIN
+  const missing = (kind: OwnBand['kind']): boolean => !sure.some((b) => b.kind === kind)
+  const open = { left: -OPEN, right: OPEN, bottom: -OPEN, top: OPEN, weight: 'either' as const }
+  const bands: OwnBand[] = []
+  if (along.value !== null && missing('accessory-vertical')) {
+    const [left, right] = [along.value - half, along.value + half]
+    bands.push({ ...common, ...open, kind: 'accessory-vertical', left, right })
+  }
+  if (height.value !== null && missing('accessory-horizontal')) {
+    const [bottom, top] = [height.value - half, height.value + half]
+    bands.push({ ...common, ...open, kind: 'accessory-horizontal', bottom, top })
+  }
+  return bands
 }
 
 /** A strip at each end that is an internal corner. An end of which the file says nothing may be one: either will do. */

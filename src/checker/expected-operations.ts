@@ -93,7 +93,9 @@ function hungOperations(c: Case, unit: GivenUnit): readonly string[] {
   const wall = wallOf(c, unit.wall)
   return [
     ...(onHangers ? [`fit-hangers:${unit.id}`] : []),
-    ...(unit.stands === 'plates' ? [`drill-plates:${unit.id}`, `fix-plates:${unit.id}`] : []),
+    ...(unit.stands === 'plates' || unit.stands === 'cleat'
+      ? [`drill-plates:${unit.id}`, `fix-plates:${unit.id}`]
+      : []),
     ...[`hang:${unit.id}`, `level:${unit.id}`],
     ...(onHangers ? [`lock:${unit.id}`] : []),
     ...(onHangers && wall !== undefined && isStudWall(wall) ? [`second-fix:${unit.id}`] : []),
@@ -145,6 +147,11 @@ function isAllowed(c: Case, id: string): boolean {
       return eitherWay(c).some((ways) => ways.includes(id))
     case 'hang-fronts':
       return unit !== undefined && isCarcass(unit)
+    case 'fit-hangers':
+    case 'drill-plates':
+    case 'fix-plates':
+      // How it hangs is not known: whatever will do for a hung unit.
+      return unit !== undefined && isHung(unit) && unit.stands === null
     case 'lock':
     case 'second-fix':
     case 'screw-back':
@@ -162,7 +169,7 @@ function isAllowed(c: Case, id: string): boolean {
   }
 }
 
-/** Sides that touch: neighbours by the file's own chain, or by their places on one wall. */
+/** Sides that touch, by their places on one wall. */
 function touchingPairs(c: Case): readonly (readonly [string, string])[] {
   const units = [...c.units.values()].filter((u) => isCarcass(u.unit) && groupOf(u.unit) !== 'tall')
   return units.flatMap((a) =>
@@ -173,12 +180,6 @@ function touchingPairs(c: Case): readonly (readonly [string, string])[] {
 /** b stands with its left side at a's right side, both hung or both standing, their backs on one line. */
 function touchesRight(a: UnitStretch, b: UnitStretch): boolean {
   if (a.wall !== b.wall || a.unit.id === b.unit.id || isHung(a.unit) !== isHung(b.unit)) return false
-  const chained =
-    (b.unit.order.rightOf === a.unit.id &&
-      b.unit.order.left === null &&
-      (b.unit.order.gap.value ?? 0) === 0) ||
-    (a.unit.order.leftOf === b.unit.id && a.unit.order.left === null && (a.unit.order.gap.value ?? 0) === 0)
-  if (chained) return true
   if (a.right.value === null || b.left.value === null || Math.abs(a.right.value - b.left.value) > 0.05)
     return false
   const back = Math.max(a.out.value ?? 0, b.out.value ?? 0)

@@ -44,6 +44,8 @@ function lookUp(spot: Spot, shape: FactShape, way: readonly string[], lists: Lis
     const items = lists.get(spot.id) ?? listed(spot)
     lists.set(spot.id, items)
     const item = items.get(step)
+    // A unit whose feet nobody gave stands on assumed ones, which have names of their own.
+    if (items.size === 0 && spot.id.endsWith('.feet')) return 'not known'
     return item === undefined ? 'no such fact' : lookUp(item, shape.list, rest, lists)
   }
   const inner = Object.hasOwn(shape.fields, step) ? shape.fields[step] : undefined

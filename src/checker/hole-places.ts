@@ -16,6 +16,8 @@ export interface ExpectedHole {
   readonly stud: string | null
   /** It may be left out when the rule allows another: a refused first choice. */
   readonly optional: boolean
+  /** Its place along may be given or left open. */
+  readonly alongOpen?: boolean
 }
 
 /** Ends of a rail inside the run of its units, and the first fixings inside those ends; common practice. */
@@ -249,6 +251,8 @@ function steppedHole(
   height: Measure,
 ): readonly ExpectedHole[] {
   const hole = { id, wall, purpose, along: first, height, stud: null, optional: false }
+  // Whether it has to move is not known before its height is.
+  if (!isKnown(height)) return [{ ...hole, along: notKnown(...height.missing), alongOpen: true }]
   if (!isRefused(c, wall, first, height)) return [hole]
   const places = Array.from({ length: STEPS }, (_, i) => plus(first, inwards * STEP * (i + 1)))
   const moved = places.find((along) => !isRefused(c, wall, along, height))

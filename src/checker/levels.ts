@@ -8,6 +8,8 @@ import { type Reading, type Surface, surfaceOver, type Triangle } from './surfac
 export interface Levels {
   readonly floor: Surface
   readonly ceiling: Surface
+  /** Floor along a wall that has no place in the room, in its own along (x) and out (−y). */
+  readonly floorAlong: (wall: string) => Surface
   /** A height as typed; `over` is where it is measured above the floor. */
   readonly of: (height: GivenHeight, over: PlanPoint | null) => Measure
 }
@@ -18,13 +20,21 @@ export function buildLevels(
   floorTriangles: readonly (readonly [string, string, string])[] | null,
 ): Levels {
   const readings = floorReadings(given, room)
-  const floor = surfaceOver(readings, trianglesById(readings, floorTriangles), 'floor.readings')
+  const lost = unplacedReadings(given, room)
+  const triangles = trianglesById(readings, floorTriangles)
+  const floor = surfaceOver(readings, triangles, 'floor.readings', lost)
   const of = (height: GivenHeight, over: PlanPoint | null): Measure => heightOf(given, floor, height, over)
   const over = given.ceiling.flatMap((c): readonly Reading[] => {
     const { point } = placePoint(given, room, c.at)
     return point === null ? [] : [{ id: c.id, at: point, z: of(c.height, point) }]
   })
-  return { floor, ceiling: surfaceOver(over, null, 'ceiling'), of }
+  const alone = new Map<string, Surface>()
+  const floorAlong = (wall: string): Surface => {
+    const before = alone.get(wall) ?? surfaceOver(readingsAlong(given, wall), null, 'floor.readings')
+    alone.set(wall, before)
+    return before
+  }
+  return { floor, ceiling: surfaceOver(over, null, 'ceiling'), floorAlong, of }
 }
 
 /** The floor readings whose place is known, with their level: the line's height less the drop. */
@@ -33,6 +43,22 @@ export function floorReadings(given: Given, room: Room): readonly Reading[] {
     const { point } = placePoint(given, room, r.at)
     return point === null ? [] : [{ id: r.id, at: point, z: less(lineLevel(given, r.line), r.drop) }]
   })
+}
+
+/** The readings taken along one wall, wherever in the room it stands. */
+function readingsAlong(given: Given, wall: string): readonly Reading[] {
+  const own = given.walls.find((w) => w.id === wall)
+  return given.readings.flatMap((r): readonly Reading[] => {
+    const along = own === undefined || r.at.wall !== wall ? null : fromLeft(own, r.at.along).value
+    const out = r.at.out.value
+    if (along === null || out === null) return []
+    return [{ id: r.id, at: { x: along, y: -out }, z: less(lineLevel(given, r.line), r.drop) }]
+  })
+}
+
+/** Readings whose place is not known. */
+export function unplacedReadings(given: Given, room: Room): readonly string[] {
+  return given.readings.flatMap((r) => placePoint(given, room, r.at).missing)
 }
 
 export function trianglesById(

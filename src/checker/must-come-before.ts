@@ -57,17 +57,19 @@ function beforeHoles(c: Case): readonly Must[] {
         must('studs before holes', `find-studs:${wall}`, op.id),
         ...timbers.map((timber) => must('timber before hole', `fit-nogging:${wall}.${timber}`, op.id)),
       ]),
-      ...neededTimber(c, op).map((timber) => must('timber before hole', timber, op.id)),
     ]
   })
 }
 
-/** Timber that is not in the file, put in for the unit whose second fixing this is. */
-function neededTimber(c: Case, op: Operation): readonly string[] {
-  if (op.kind !== 'second-fix') return []
-  return c.plan.operations
-    .filter((other) => other.kind === 'fit-nogging' && op.on.some((unit) => other.on.includes(unit)))
-    .map((other) => other.id)
+/** Timber that is not in the file but put in for one unit (`nogging-<unit>…`) is there before that unit is fixed back. */
+function neededTimber(c: Case, unit: GivenUnit): readonly Must[] {
+  const added = c.plan.operations.filter(
+    (op) =>
+      op.kind === 'fit-nogging' && `${op.id}-`.startsWith(`fit-nogging:${unit.wall}.nogging-${unit.id}-`),
+  )
+  return added.flatMap((op) =>
+    ['second-fix', 'restrain', 'fix'].map((kind) => must('timber before hole', op.id, `${kind}:${unit.id}`)),
+  )
 }
 
 /** The line before every mark; the floor before the heights; heights and widths before the marks of the holes. */
@@ -77,7 +79,12 @@ function settingOut(c: Case): readonly Must[] {
     must('line before marks', 'strike:line', `set-out-widths:${wall.id}`, false),
     must('line before marks', 'strike:line', `mark-holes:${wall.id}`),
     must('floor before heights', 'strike:line', 'read-floor:room', false),
-    must('floor before heights', 'read-floor:room', `set-out-heights:${wall.id}`),
+    must(
+      'floor before heights',
+      'read-floor:room',
+      `set-out-heights:${wall.id}`,
+      c.given.readings.length > 0,
+    ),
     must('heights before marks', `set-out-heights:${wall.id}`, `mark-holes:${wall.id}`),
     must('studs before marks', `find-studs:${wall.id}`, `mark-holes:${wall.id}`, false),
   ])
@@ -103,6 +110,7 @@ function ofUnit(c: Case, unit: GivenUnit): readonly Must[] {
     must('hangers before hung', op('fit-hangers'), op('hang')),
     must('heights before placed', `set-out-heights:${unit.wall}`, up, false),
     ...(isHung(unit) ? ofHung(c, unit) : []),
+    ...neededTimber(c, unit),
     ...chain('standing before levelled, levelled before fixed', [op('place'), op('level'), op('fix')]),
     ...chain('a tall is held until it is restrained', ['stand-up', 'place', 'level', 'restrain'].map(op)),
   ]

@@ -32,18 +32,25 @@ const ON_EDGE = 1e-6
 /** A foot within this of a reading stands on it. */
 const AT_READING = 1
 
-/** The surface over the given triangles, or over the checker's own triangulation when none are given. */
+/**
+ * The surface over the given triangles, or over the checker's own triangulation when none are given. Outside them it is
+ * the plane through all readings, which needs every one of them: `unplaced` are those that have no place.
+ */
 export function surfaceOver(
   readings: readonly Reading[],
   chosen: readonly Triangle[] | null,
   nothingRead: string,
+  unplaced: readonly string[] = [],
 ): Surface {
   const triangles = chosen ?? ownTriangles(readings)
   const plane = planeThrough(readings)
   const spans = spansPlane(readings.filter((r) => r.z.value !== null))
   const all = readings.map((r) => r.z)
-  const outside = (p: PlanPoint): Measure =>
-    plane === null ? notKnown(nothingRead) : work(all, () => plane.a + plane.b * p.x + plane.c * p.y)
+  const outside = (p: PlanPoint): Measure => {
+    if (unplaced.length > 0) return notKnown(...unplaced)
+    if (plane === null) return notKnown(nothingRead)
+    return work(all, () => plane.a + plane.b * p.x + plane.c * p.y)
+  }
   return {
     readings,
     triangles,

@@ -9,6 +9,6 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..')
 for (const file of SCHEMA_FILES) {
   const target = join(root, file.path)
   mkdirSync(dirname(target), { recursive: true })
-  writeFileSync(target, schemaText(file))
+  writeFileSync(target, schemaText(file.schema()))
   console.log(`Wrote ${file.path}.`)
 }

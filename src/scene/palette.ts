@@ -16,9 +16,9 @@ export const palette = {
 
 /** Walls by the way they face, floor, and what lies on them. */
 export const roomShade = {
-  /** A wall that looks down the page, and one that looks across it: one soft light from the left. */
-  wallToward: '#EEE5D7',
-  wallAcross: '#E5DDCA',
+  /** One soft light on the wall most units are for and those that face its way, the others a shade deeper. */
+  wallLit: '#EEE5D7',
+  wallAside: '#E5DDCA',
   floor: '#DACFB8',
   board: '#CBBDA0',
   opening: '#F6F1E6',

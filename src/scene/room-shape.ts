@@ -11,6 +11,8 @@ export interface RoomShape {
   /** Floor where it was read; where it wasn't, a level to draw at. */
   readonly floorOr: (at: PlanPoint) => number
   readonly isFloorKnown: boolean
+  /** Whether a wall that faces this way lies in the light. */
+  readonly isLit: (outDir: PlanPoint) => boolean
   /** Top of a wall to draw, and whether anybody read it. */
   readonly topOf: (wall: WallFrame) => { readonly z: number; readonly isKnown: boolean }
 }
@@ -53,6 +55,11 @@ export function roomShape(plan: Plan): RoomShape {
   const ceilings = walls.flatMap((w) => (w.ceiling.state === 'unknown' ? [] : [w.ceiling.value]))
   const unread = ceilings.length > 0 ? Math.max(...ceilings) : Math.max(1200, ...tops) + OVERHEAD
   const [origin] = walls
+  const unitsOn = (w: WallFrame) => plan.units.filter((u) => u.wall === w.wall).length
+  const main = walls.reduce<WallFrame | undefined>(
+    (best, w) => (best === undefined || unitsOn(w) > unitsOn(best) ? w : best),
+    undefined,
+  )
   const undersides = plan.units.flatMap((u) => (u.underside.state === 'unknown' ? [] : [u.underside.value]))
   const guess = Math.min(-900, ...undersides) - 100
   return {
@@ -61,6 +68,7 @@ export function roomShape(plan: Plan): RoomShape {
     floorAt: at,
     floorOr: (p) => at(p) ?? guess,
     isFloorKnown: origin !== undefined && at(origin.origin) !== null,
+    isLit: (d) => main === undefined || Math.abs(d.x * main.outDir.x + d.y * main.outDir.y) > Math.SQRT1_2,
     topOf: (w) =>
       w.ceiling.state === 'unknown' ? { z: unread, isKnown: false } : { z: w.ceiling.value, isKnown: true },
   }

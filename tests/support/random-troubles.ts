@@ -91,11 +91,20 @@ function clashingHeights(random: Random, file: KitchenFile): KitchenFile | null 
 
 type Box = NonNullable<KitchenFile['boxes']>[number]
 
-/** A boxing right where the first unit is to stand: nothing lets it in. */
-function shutIn(file: KitchenFile): KitchenFile | null {
-  const first = (file.units ?? []).find(
+function firstStanding(file: KitchenFile) {
+  return (file.units ?? []).find(
     (u) => u.order.left !== undefined && PLACED.includes(u.kind) && u.kind !== 'island',
   )
+}
+
+/** The unit that has a boxing in its place, in a kitchen of that trouble. */
+export function shutInUnit(file: KitchenFile): string | undefined {
+  return firstStanding(file)?.id
+}
+
+/** A boxing right where the first unit is to stand: nothing lets it in. */
+function shutIn(file: KitchenFile): KitchenFile | null {
+  const first = firstStanding(file)
   const left = first?.order.left
   if (first === undefined || typeof left?.at !== 'number' || left.from === 'right') return null
   const box: Box = {

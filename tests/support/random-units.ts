@@ -276,13 +276,14 @@ export function randomUnits(
     region === 'north-america'
       ? random.pick(['shims', 'plinth-frame'])
       : random.pick(['legs', 'legs', 'legs', 'plinth-frame', 'shims'])
+  const inRuns = island !== null && count > 1 ? count - 1 : count
   const units: UnitFile[] = []
   const rails: RandomUnits['rails'] = []
   const finishing: RandomUnits['finishing'] = []
   const worktops: RandomUnits['worktops'] = []
   const appliances: RandomUnits['appliances'] = []
   for (const space of spaces) {
-    const left = count - units.length
+    const left = inRuns - units.length
     if (left <= 0) break
     const standingCount =
       spaces.length === 1 || random.chance(0.5) ? Math.max(1, Math.ceil(left * 0.6)) : Math.ceil(left / 2)
@@ -295,7 +296,7 @@ export function randomUnits(
       withTall && units.length === 0,
     )
     units.push(...run.map(({ unit }) => unit))
-    const over = hungRun(random, space, run, Math.min(5, count - units.length), units.length + 1)
+    const over = hungRun(random, space, run, Math.min(5, inRuns - units.length), units.length + 1)
     units.push(...over.map(({ unit }) => unit))
     rails.push(...railsFor(random, space.wall, over))
     furnish(random, space, run, over, { finishing, worktops, appliances, units })

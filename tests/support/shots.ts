@@ -38,7 +38,8 @@ for (const { name, viewport } of SCREENS.filter((s) => sizes?.includes(s.name) ?
   for (const hash of asked.length === 0 ? PLACES : asked) {
     await page.goto(`${served.origin}/${hash}`)
     await page.locator('main h1:visible').first().waitFor()
-    if (hash.startsWith('#rehearse')) await page.locator('.stage :is(.scene[data-draw-calls], .flat)').waitFor()
+    if (hash.startsWith('#rehearse'))
+      await page.locator('.stage :is(.scene[data-draw-calls], .flat)').waitFor()
     await page.locator('.which').getByText('working').waitFor({ state: 'detached' })
     await page.waitForTimeout(300)
     const place = hash.replace(/[^a-z0-9]+/gi, '-').replace(/^-|-$/g, '')

@@ -90,7 +90,9 @@ function missingFaults(c: Case, missing: readonly string[]): readonly string[] {
 
 /** Lists of readings can be there and still be too few. */
 function mayNeedMore(id: string): boolean {
-  return /^(floor\.readings|ceiling|fixings|crew\.people|walls\.[^.]+\.(studs|layers|noggings))$/.test(id)
+  return /^(units|walls|floor\.readings|ceiling|fixings|crew\.people|walls\.[^.]+\.(studs|layers|noggings))$/.test(
+    id,
+  )
 }
 
 /** Facts cited by reasons, operations, bands and findings. */

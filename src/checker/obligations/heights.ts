@@ -3,7 +3,7 @@ import { NEAR, round } from '../agree'
 import { type Case, topOf, underside } from '../case'
 import type { GivenUnit } from '../given'
 import { chosen, ownDemands } from '../height-demands'
-import { type Group, groupOf, isCarcass } from '../positions'
+import { type Group, groupOf } from '../positions'
 
 /** The heights chosen meet every demand of this kitchen, or the plan says which they do not meet. */
 export function checkHeights(c: Case): void {
@@ -56,12 +56,19 @@ function groupMissing(c: Case, group: Group): readonly string[] {
     .filter((d) => kinds.some((kind) => d.id.startsWith(`${kind}:`)) && about(d.id))
     .flatMap((d) => [...(d.min?.missing ?? []), ...(d.max?.missing ?? [])])
   const heights = c.given.units.filter((u) => groupOf(u) === group).flatMap((u) => u.height.missing)
-  return [...limits, ...heights]
+  const stands = c.given.units.filter((u) => groupOf(u) === group && u.stands === null)
+  return [...limits, ...heights, ...stands.map((u) => `units.${u.id}.stands`)]
 }
 
 function ceilingRead(c: Case): boolean {
   const { readings } = c.levels.ceiling
-  return readings.length > 0 && readings.every((r) => r.z.value !== null)
+  const placed = [...c.room.frames.values()].every((frame) => frame.placed)
+  return (
+    placed &&
+    readings.length > 0 &&
+    readings.length === c.given.ceiling.length &&
+    readings.every((r) => r.z.value !== null)
+  )
 }
 
 /** A unit stands or hangs at the height of its group: by its underside, or by its top, or where it was read on the day. */

@@ -85,9 +85,14 @@ export function floorUnder(c: Case, unit: GivenUnit, foot: string): Measure {
 
 /** Floor at a place along and out from a wall. */
 export function floorAt(c: Case, wall: string, along: Measure, out: Measure): Measure {
-  const { point, missing } = pointMeasures(c.room.frames.get(wall), along, out)
-  if (point === null) return notKnown(...missing)
-  const floor = c.levels.floor.at(point)
+  const frame = c.room.frames.get(wall)
+  const { point, missing } = pointMeasures(frame, along, out)
+  const alone = frame !== undefined && !frame.placed && along.value !== null && out.value !== null
+  if (point === null && !alone) return notKnown(...missing)
+  const floor =
+    point === null
+      ? c.levels.floorAlong(wall).at({ x: along.value ?? 0, y: -(out.value ?? 0) })
+      : c.levels.floor.at(point)
   return {
     ...floor,
     assumed: floor.value !== null && (floor.assumed || along.assumed || out.assumed),

@@ -32,16 +32,10 @@ export function checkRails(c: Case): void {
     const free = studs.filter(
       (s) => height === null || !isRefused(c, wall.id, fromLeft(wall, s.centre), height),
     )
-    if (
-      !sameSet(
-        plan.studs,
-        free.map((s) => s.id),
-      ) &&
-      !sameSet(
-        plan.studs,
-        studs.map((s) => s.id),
-      )
-    ) {
+    const drilled = c.plan.holes.filter((h) => h.purpose === 'rail' && h.verdict !== 'refused')
+    const inUse = studs.filter((s) => drilled.some((h) => h.stud === s.id))
+    const lists = [inUse, free, studs].map((list) => list.map((s) => s.id))
+    if (!lists.some((list) => sameSet(plan.studs, list))) {
       c.refuse(
         'rail',
         rail.id,

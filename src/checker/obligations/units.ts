@@ -51,7 +51,8 @@ function checkLift(c: Case, id: string): void {
   const lift = c.planUnits.get(id)?.lift
   const unit = c.units.get(id)?.unit
   if (lift === undefined || unit === undefined || !isCarcass(unit)) return
-  if (lift.people === null && lift.aid === 'none') {
+  const heavy = lift.massStripped.state !== 'unknown'
+  if (heavy && lift.people === null && lift.aid === 'none') {
     c.refuse('lift', id, 'no team of the crew may lift it, and no aid is named')
   }
   if (lift.people !== null && lift.people < 2 && unit.kind === 'tall') {

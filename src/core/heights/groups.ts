@@ -1,5 +1,6 @@
 import { type Figure, hasValue } from '../figure'
-import type { HeightName, Unit } from '../kitchen/schema'
+import type { HeightName } from '../kitchen/kinds'
+import type { Unit } from '../kitchen/schema'
 import type { HeightVariable, UnitId } from '../plan/types'
 import type { UnitPosition } from '../units/positions'
 

@@ -1,6 +1,7 @@
 import type { Achieved } from '../daylog/achieved'
 import { type Figure, hasValue, known } from '../figure'
-import type { HeightName, Kitchen } from '../kitchen/schema'
+import type { HeightName } from '../kitchen/kinds'
+import type { Kitchen } from '../kitchen/schema'
 import type {
   Demand,
   Finding,

@@ -1,6 +1,7 @@
 import { type Figure, hasValue, valueOf } from '../figure'
 import { factId } from '../kitchen/fact-id'
-import type { HeightName, Kitchen } from '../kitchen/schema'
+import type { HeightName } from '../kitchen/kinds'
+import type { Kitchen } from '../kitchen/schema'
 import type { HeightLine, Heights, HeightVariable, Hole, RailPlan, WallId, WallMark } from '../plan/types'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'

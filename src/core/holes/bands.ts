@@ -1,6 +1,6 @@
 import { type InputId, sortedIds } from '../figure'
 import type { Kitchen, Wall } from '../kitchen/schema'
-import { message } from '../message'
+import { type Message, message } from '../message'
 import type { Band, Finding, Hole } from '../plan/types'
 import type { CableBands, RegionPack } from '../region/region'
 import type { Survey } from '../survey/survey'
@@ -111,9 +111,14 @@ function unknownBands(
       say: message(`holes.band-unknown-${kindOf(its[0] as Band)}`, { about, wall: name }),
       from: its.flatMap((b) => b.unknownBecause),
       basis: (its[0] as Band).basis,
-      ask: message('holes.measure-its-place', { about }),
+      ask: howToPlace(its[0] as Band, about),
     })
   })
+}
+
+function howToPlace({ kind }: Band, about: string): Message {
+  if (kind === 'ceiling') return message('holes.read-the-ceiling')
+  return kind === 'corner' ? message('holes.measure-the-wall') : message('holes.measure-its-place', { about })
 }
 
 function kindOf(band: Band): 'accessory' | 'ceiling' | 'corner' | 'service' | 'lintel' {

@@ -124,14 +124,17 @@ function againstBand(
 ): readonly Objection[] {
   if (isBeneathNotice(band, purpose)) return []
   const unknown: readonly Objection[] =
-    band.unknownBecause.length === 0
-      ? []
-      : [{ verdict: 'ask', say: message('holes.band-not-placed', { about: aboutOf(band) }) }]
+    band.unknownBecause.length === 0 ? [] : [{ verdict: 'ask', say: notPlaced(band) }]
   if (!isDrawn(band)) return unknown
   const outside = quantise(distanceTo(band, along.value, height.value))
   if (outside === 0) return [inBand(band, wall), ...unknown]
   const slack = quantise(band.pm + Math.max(along.pm, height.pm))
   return outside > slack ? unknown : [nearBand(band, outside), ...unknown]
+}
+
+function notPlaced(band: Band): Message {
+  if (band.kind === 'ceiling') return message('holes.ceiling-not-read')
+  return message('holes.band-not-placed', { about: aboutOf(band) })
 }
 
 function aboutOf(band: Band): string {

@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { HEIGHT_NAMES, UNIT_KINDS } from './kinds'
 import {
   count,
   degrees,
@@ -427,17 +428,6 @@ const drawer = z.strictObject({
   handle: sheet().describe('Read by: later: rules of the trade (F43).'),
 })
 
-export const UNIT_KINDS = [
-  'tall',
-  'wall',
-  'base',
-  'corner-base',
-  'corner-wall',
-  'open-end',
-  'bridging',
-  'island',
-  'appliance-space',
-] as const
 export const STANDS = [
   'legs',
   'shims',
@@ -626,16 +616,6 @@ const worktop = z.strictObject({
   ),
 })
 
-/** What a wish on a height may speak of. */
-export const HEIGHT_NAMES = [
-  'base-underside',
-  'base-top',
-  'worktop-top',
-  'wall-underside',
-  'wall-top',
-  'tall-underside',
-  'tall-top',
-] as const
 
 const heightWish = z.strictObject({
   id,
@@ -873,7 +853,6 @@ export type Opening = Wall['openings'][number]
 export type Layer = Wall['layers'][number]
 export type Nogging = Wall['noggings'][number]
 export type Unit = Kitchen['units'][number]
-export type UnitKind = Unit['kind']
 export type Appliance = Kitchen['appliances'][number]
 export type FinishingPart = Kitchen['finishing'][number]
 export type Worktop = Kitchen['worktops'][number]
@@ -882,7 +861,6 @@ export type Rail = Kitchen['rails'][number]
 export type AlongPosition = Unit['order']['left'] & {}
 export type HeightPosition = Wall['noggings'][number]['centre']
 export type Place = Kitchen['floor']['readings'][number]['at']
-export type HeightName = (typeof HEIGHT_NAMES)[number]
 export type OrderWish = Kitchen['wishes']['order'][number]
 export type HeightWish = Kitchen['wishes']['heights'][number]
 export type Region = NonNullable<Kitchen['region']>

@@ -1,4 +1,4 @@
-import type { UnitKind } from '../kitchen/schema'
+import type { UnitKind } from '../kitchen/kinds'
 import type { HandZone } from '../region/region'
 
 /** Where the hands of whoever lifts a unit are at the worst moment, and where they would be with a prop under it. */

@@ -1,3 +1,4 @@
+import { mergedIds } from '../figure'
 import type { Operation } from '../plan/types'
 import type { Job } from './job'
 import { check, counted, operation, shown, told, when } from './make'
@@ -8,10 +9,7 @@ export function snag(job: Job): readonly Operation[] {
   const { units, context } = job
   if (units.length === 0) return []
   const holes = context.holes.filter((hole) => hole.verdict !== 'refused')
-  const count = counted(
-    holes.length,
-    holes.flatMap((hole) => hole.along.from),
-  )
+  const count = counted(holes.length, mergedIds(holes.map((hole) => hole.along.from)))
   return [
     operation(job, {
       kind: 'snag',

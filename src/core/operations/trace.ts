@@ -1,3 +1,4 @@
+import { mergedIds } from '../figure'
 import type { Operation, WallId } from '../plan/types'
 import type { Job } from './job'
 import { caution, check, counted, largest, operation, shown, told, toldFigure, when } from './make'
@@ -22,10 +23,7 @@ function traceWall(job: Job, id: WallId, share: number): Operation {
   const holes = job.holesIn(id)
   const bands = job.context.bands.filter((band) => band.wall === id)
   const deepest = largest(holes.map((hole) => hole.depth))
-  const count = counted(
-    holes.length,
-    holes.flatMap((hole) => hole.along.from),
-  )
+  const count = counted(holes.length, mergedIds(holes.map((hole) => hole.along.from)))
   const name = job.wallName(id)
   const traced = wall?.traced === 'whole'
   const lookBehind = wall?.behind !== 'outside' && wall?.otherFaceChecked !== true

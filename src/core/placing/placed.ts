@@ -1,4 +1,4 @@
-import type { UnitKind } from '../kitchen/schema'
+import type { UnitKind } from '../kitchen/kinds'
 import type { LocalBox, Pose, UnitId, WallId } from '../plan/types'
 import { boundsOf, type Prism, prismsAt } from './solid'
 import { BLOCK_HEIGHT } from './stand-up'

@@ -2,7 +2,7 @@ import { valueOf } from '../figure'
 import type { FinishingPart, Kitchen, Unit, Worktop } from '../kitchen/schema'
 import type { Survey } from '../survey/survey'
 import type { PartPosition } from '../units/positions'
-import type { HeightName } from '../kitchen/schema'
+import type { HeightName } from '../kitchen/kinds'
 import type { FittedPart, Heights, LocalBox, Pose, UnitId, UnitPlan, WallId } from './types'
 
 /**

@@ -1,5 +1,5 @@
 import type { Basis, Figure, InputId } from '../figure';
-import type { HeightName, UnitKind } from '../kitchen/schema';
+import type { HeightName, UnitKind } from '../kitchen/kinds'
 import type { Message } from '../message';
 
 /**

@@ -1,4 +1,5 @@
-import type { Region, STANDS, UNIT_KINDS } from '../kitchen/schema'
+import type { UNIT_KINDS } from '../kitchen/kinds'
+import type { Region, STANDS } from '../kitchen/schema'
 
 /**
  * Sizes that may stand in for what a unit's own sheet would say, until somebody reads the sheet. Every one of them is

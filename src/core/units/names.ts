@@ -1,4 +1,5 @@
-import type { Kitchen, UnitKind } from '../kitchen/schema'
+import type { UnitKind } from '../kitchen/kinds'
+import type { Kitchen } from '../kitchen/schema'
 import type { UnitId } from '../plan/types'
 
 /** The kinds of unit, written out as they are said. */

@@ -3,10 +3,10 @@ import type { Figure, FigureUnit } from '../figure'
 /** How lengths are shown: millimetres, or inches to the sixteenth. */
 export type Display = 'mm' | 'inch'
 
-const THIN = '\u2009'
+const THIN = '\u202f'
 const MINUS = '\u2212'
 
-/** 1812 → "1 812" with a thin space; only from four figures on. */
+/** 1812 → "1 812" with a thin space that does not break; only from four figures on. */
 function grouped(digits: string): string {
   const [whole = '', rest] = digits.split('.')
   const parts: string[] = []

@@ -57,8 +57,8 @@ const WIDEST = 75
 const THREE_QUARTER = 35
 /** The way we looked before is kept while it is no worse than the best by this. */
 const KEEP = 0.4
-/** A surface seen more edge-on than this can't be read: sine of 12°. */
-const EDGE_ON = 0.2
+/** A surface seen more edge-on than this can't be read: sine of 17°. */
+const EDGE_ON = 0.3
 /** Radius of a mark over the height of the picture: 8 px of 700. */
 const MARK = 8 / 700
 /** Enough of the part in hand (methods B.4, B1). */

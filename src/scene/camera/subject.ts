@@ -232,8 +232,9 @@ function placeSpots(
     return [on(frame, r.left, (r.bottom + r.top) / 2), on(frame, r.right, (r.bottom + r.top) / 2)]
   })
   const spots = [...places, ...lines, ...marks, ...timber]
-  if (spots.length > 0 || wall !== undefined) return spots
-  return wallsWithUnits(plan, room).flatMap((frame) =>
+  const isSomethingShown = spots.length > 0 || standing.units.some((u) => u.isInHand)
+  if (isSomethingShown) return spots
+  return (wall === undefined ? wallsWithUnits(plan, room) : [wall]).flatMap((frame) =>
     THIRDS.flatMap((f) => THIRDS.map((g) => on(frame, f * lengthOf(frame), room.topOf(frame).z * g))),
   )
 }

@@ -23,8 +23,8 @@ export function holePlace(plan: Plan, standing: Standing, hole: Hole): HolePlace
   const inside = before.find((u) => hole.for.includes(u.unit.unit) && isThroughUnit(hole)) ?? null
   const behind = before.find((u) => u !== inside) ?? null
   const stands = inside === null ? 0 : outOf(inside, wall.origin, wall.outDir)
-  const out =
-    inside !== null ? stands + IN_UNIT : hole.purpose === 'rail' || hole.purpose === 'plate' ? ON_RAIL : 3
+  const onMetal = hole.purpose === 'rail' || hole.purpose === 'plate' ? ON_RAIL : 3
+  const out = inside === null ? onMetal : stands + insideFace(inside.unit, height.value - inside.pose.z)
   const [x, y, z] = onWall(wall)(along.value, out, height.value)
   return { at: { x, y, z }, inside, behind }
 }
@@ -40,11 +40,16 @@ function outOf(
   return (pose.x - origin.x) * out.x + (pose.y - origin.y) * out.y
 }
 
+/** Whether a unit stands or hangs where it is meant to be. */
+export function isInPlace({ unit, pose, tilt }: StandingUnit): boolean {
+  if (tilt !== null || unit.pose === null) return false
+  return Math.hypot(pose.x - unit.pose.x, pose.y - unit.pose.y, pose.z - unit.pose.z) <= 1
+}
+
 /** A unit that is in its place in front of that spot of its wall. */
 function covers(u: StandingUnit, hole: Hole, along: number, height: number): boolean {
-  const { unit, pose, tilt } = u
-  if (unit.wall !== hole.wall || tilt !== null || unit.kind === 'island' || unit.pose === null) return false
-  if (Math.hypot(pose.x - unit.pose.x, pose.y - unit.pose.y, pose.z - unit.pose.z) > 1) return false
+  const { unit } = u
+  if (unit.wall !== hole.wall || unit.kind === 'island' || !isInPlace(u)) return false
   const { left, right, underside, top } = unit
   if (left.state === 'unknown' || right.state === 'unknown') return false
   if (underside.state === 'unknown' || top.state === 'unknown') return false

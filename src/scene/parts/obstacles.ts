@@ -15,18 +15,13 @@ export function sketchObstacles(sketch: Sketch, plan: Plan, room: RoomShape): vo
     const low = (p: PlanPoint): Point => [p.x, p.y, bottom ?? room.floorOr(p)]
     const high = (p: PlanPoint): Point => [p.x, p.y, top ?? ceiling]
     for (const t of trianglesOf(polygon)) {
-      face(sketch, part, roomShade.wallToward, t.map(high))
+      face(sketch, part, roomShade.wallLit, t.map(high))
       face(sketch, part, roomShade.boxing, t.map(low))
     }
     for (const [i, p] of polygon.entries()) {
       const q = polygon[(i + 1) % polygon.length] ?? p
       const isAcross = Math.abs(q.x - p.x) > Math.abs(q.y - p.y)
-      face(sketch, part, isAcross ? roomShade.boxing : roomShade.wallToward, [
-        low(p),
-        low(q),
-        high(q),
-        high(p),
-      ])
+      face(sketch, part, isAcross ? roomShade.boxing : roomShade.wallLit, [low(p), low(q), high(q), high(p)])
       stroke(sketch, part, pen, low(p), high(p))
     }
     ring(sketch, part, pen, polygon.map(low))

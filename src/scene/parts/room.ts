@@ -96,18 +96,18 @@ function sketchFoot(sketch: Sketch, room: RoomShape, wall: WallFrame): void {
   stroke(sketch, `foot:${wall.wall}`, { weight: 'hair', colour: palette.pencil }, from, to)
 }
 
-/** Lit from the left of the page: walls that look along x are a shade deeper. */
-function shadeOf(wall: WallFrame): string {
-  return Math.abs(wall.outDir.y) >= Math.abs(wall.outDir.x) ? roomShade.wallAcross : roomShade.wallToward
-}
-
 function sketchWall(sketch: Sketch, room: RoomShape, wall: WallFrame): void {
   const part = `wall:${wall.wall}`
   const at = onWall(wall)
   const { z, isKnown } = room.topOf(wall)
   const [low0, low1] = foot(room, wall)
   const [top0, top1] = [at(0, 0, z), at(lengthOf(wall), 0, z)]
-  face(sketch, part, shadeOf(wall), [low0, low1, top1, top0])
+  face(sketch, part, room.isLit(wall.outDir) ? roomShade.wallLit : roomShade.wallAside, [
+    low0,
+    low1,
+    top1,
+    top0,
+  ])
   polyline(sketch, part, edge, [top0, low0])
   polyline(sketch, part, edge, [low1, top1])
   stroke(sketch, part, room.isFloorKnown ? edge : notRead, low0, low1)

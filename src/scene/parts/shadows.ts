@@ -4,6 +4,7 @@ import type { UnitPlan, WallFrame } from '../../core/plan/types'
 import type { RoomShape } from '../room-shape'
 import { type Point, type Sketch, wash } from '../sketch'
 import { LAYER, lengthOf, onWall } from '../wall-place'
+import { isInPlace } from './hole-place'
 import type { Rectangle } from './rectangle'
 
 const SHADE = '#5C4A33'
@@ -68,9 +69,7 @@ export function sketchWallShadows(sketch: Sketch, units: readonly StandingUnit[]
   const end = lengthOf(wall)
   const at = onWall(wall)
   const place: Flat = (a, z) => at(Math.max(0, Math.min(end, a)), LAYER.shadow, z)
-  for (const r of rows(
-    units.filter((u) => u.unit.wall === wall.wall && u.tilt === null).map((u) => u.unit),
-  )) {
+  for (const r of rows(units.filter((u) => u.unit.wall === wall.wall && isInPlace(u)).map((u) => u.unit))) {
     const extents = [
       r.left + WALL.aside,
       r.right + WALL.aside,

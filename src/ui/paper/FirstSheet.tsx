@@ -2,13 +2,12 @@ import type { Plan } from '../../core/plan/types'
 import { FindingList } from '../findings/FindingList'
 import { inputName } from '../names'
 import { count, TRADE_NAMES } from '../words'
-import { assumedFacts } from './assumed'
+import { assumedFacts, assumedFigures } from './assumed'
 import { SheetHead } from './SheetHead'
 
 /** What to know before the first tool is picked up: what stops the work, what was assumed, who and how long. */
 export function FirstSheet({ plan }: { readonly plan: Plan }) {
   const grave = plan.findings.filter((f) => f.weight === 'stop' || f.weight === 'ask')
-  const assumed = assumedFacts(plan)
   const trades = [...new Set(plan.operations.flatMap((o) => o.trade ?? []))]
   const held = plan.operations.filter((o) => o.people > 1)
   return (
@@ -50,19 +49,7 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
               ))}
             </tbody>
           </table>
-          <h2>Assumed, until you confirm it</h2>
-          {assumed.length === 0 ? (
-            <p>Nothing was assumed.</p>
-          ) : (
-            <ul className="plain">
-              {assumed.map(({ why, facts }) => (
-                <li key={why}>
-                  {why}
-                  <span className="quiet"> ({facts.map((f) => inputName(f, plan)).join('; ')})</span>
-                </li>
-              ))}
-            </ul>
-          )}
+          <Assumed plan={plan} />
           {plan.measureNext.length > 0 && (
             <>
               <h2>Not known yet</h2>
@@ -78,6 +65,27 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
         </section>
       </div>
     </section>
+  )
+}
+
+function Assumed({ plan }: { readonly plan: Plan }) {
+  const facts = assumedFacts(plan)
+  const figures = assumedFigures(plan)
+  return (
+    <>
+      <h2>Assumed, until you confirm it</h2>
+      {facts.length === 0 && figures.length === 0 && <p>Nothing was assumed.</p>}
+      {facts.length > 0 && <p>Usual sizes stand in for: {facts.join('; ')}.</p>}
+      {figures.length > 0 && (
+        <ul className="plain">
+          {figures.map(({ what, count: number, why }) => (
+            <li key={what}>
+              {what} ({number}) <span className="quiet">{why}</span>
+            </li>
+          ))}
+        </ul>
+      )}
+    </>
   )
 }
 

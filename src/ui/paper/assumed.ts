@@ -2,21 +2,50 @@ import { hasValue } from '../../core/figure'
 import { figuresIn } from '../../core/plan/figures-in'
 import type { Plan } from '../../core/plan/types'
 import { basisText } from '../basis'
+import { inputName } from '../names'
 
 export interface Assumption {
+  readonly what: string
+  readonly count: number
   readonly why: string
-  readonly facts: readonly string[]
 }
 
-/** What the plan rests on without anybody having confirmed it, each reason once with the facts it stands in for. */
-export function assumedFacts(plan: Plan): readonly Assumption[] {
-  const byWhy = new Map<string, Set<string>>()
-  for (const figure of figuresIn(plan.units).values()) {
-    if (!hasValue(figure) || figure.state !== 'assumed' || figure.from.length !== 1) continue
-    const why = basisText(figure.basis)
-    const facts = byWhy.get(why) ?? new Set<string>()
-    facts.add(figure.from[0] as string)
-    byWhy.set(why, facts)
+/** What the last word of a figure's name means, where the word alone would not do. */
+const NAMES: Readonly<Record<string, string>> = {
+  massStripped: 'mass of a unit, stripped',
+  massFull: 'mass of a unit, whole',
+  endLift: 'lift at the end of a tall unit',
+  pull: 'pull on the fixings of a unit',
+  shear: 'weight on the fixings of a unit',
+  pullPerFixing: 'pull on one fixing',
+  shearPerFixing: 'weight on one fixing',
+  depth: 'depth of a hole',
+  screwLength: 'length of a screw',
+  extension: 'length of a leg',
+}
+
+const spaced = (key: string): string => key.replace(/([A-Z])/g, (c) => ` ${c.toLowerCase()}`)
+
+/** Figures of the plan that rest on something nobody has confirmed, one line for each kind of figure. */
+export function assumedFigures(plan: Plan): readonly Assumption[] {
+  const kinds = new Map<string, Assumption>()
+  for (const part of [plan.units, plan.holes, plan.rails, plan.lines]) {
+    for (const [path, figure] of figuresIn(part)) {
+      if (!hasValue(figure) || figure.state !== 'assumed') continue
+      const key = path.split('/').at(-1) ?? path
+      const kind = kinds.get(key) ?? {
+        what: NAMES[key] ?? spaced(key),
+        count: 0,
+        why: basisText(figure.basis),
+      }
+      kinds.set(key, { ...kind, count: kind.count + 1 })
+    }
   }
-  return [...byWhy].map(([why, facts]) => ({ why, facts: [...facts] }))
+  return [...kinds.values()]
+}
+
+/** Facts that stand in the plan as a usual size, until the maker's sheet or a tape says otherwise. */
+export function assumedFacts(plan: Plan): readonly string[] {
+  const found = plan.findings.filter((f) => f.rule === 'assumed-figures').flatMap((f) => f.from)
+  return [...new Set(found)].map((id) => inputName(id, plan))
 }

@@ -193,13 +193,14 @@ test('on masonry a rail fixing in a band goes to both sides of it where one woul
   ])
 })
 
-test('units that want the edge of one rail at different heights are a stop', () => {
-  const lower = {
-    ...onRail('w2', 1200),
-    hanging: { ...(wallUnit['hanging'] as Json), plateBelowTop: exact(50) },
-  }
+test.each([
+  [41, false],
+  [41.1, true],
+])('one edge 40 below the top, the next %d: a stop is %s', (plateBelowTop, isStop) => {
+  const hanging = { ...(wallUnit['hanging'] as Json), plateBelowTop: exact(plateBelowTop) }
+  const lower = { ...onRail('w2', 1200), hanging }
   const file = wallFile({ units: [onRail('w1', 600), lower], rest: { rails: [rail()] } })
-  expect(findings(file)).toContain('rail-edges-differ:r')
+  expect(findings(file).includes('rail-edges-differ:r')).toBe(isStop)
 })
 
 test('a unit that hangs on a rail nobody listed is asked about', () => {
@@ -207,10 +208,10 @@ test('a unit that hangs on a rail nobody listed is asked about', () => {
   expect(ids(wallFile({ units: [onRail('w1', 600)] }))).toEqual([])
 })
 
-// A cleat runs 20 inside its own unit: 620 to 1180.
+// A cleat runs 20 inside its own unit, 620 to 1180; studs count from 640 to 1160.
 test('a cleat is fixed like a rail of its own', () => {
   const unit = { ...wallUnit, stands: 'cleat', backRail: { thickness: exact(18) } }
-  const studs = [stud('s1', 700), stud('s2', 1100), stud('s3', 1170)]
+  const studs = [stud('s0', 639), stud('s1', 640), stud('s2', 1160), stud('s3', 1161)]
   expect(
     ids(wallFile({ wall: { ...studWall, studs }, units: [unit] })).filter((id) => id.startsWith('cleat')),
   ).toEqual(['cleat.w.s1', 'cleat.w.s2'])

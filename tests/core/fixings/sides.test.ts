@@ -101,6 +101,15 @@ test.each([
   expect(places(onStuds([], wallUnit, nogging(more)), 'second-fixing')).toHaveLength(count)
 })
 
+// The left point is at 678: a stud 60 from it leaves it free, one 59 from it does not.
+test.each([
+  [738, 2],
+  [737, 1],
+])('with a stud at %d a nogging under the left point gives %d in all', (at738, count) => {
+  const file = onStuds([stud('s1', at738)], wallUnit, nogging({ to: at(800) }))
+  expect(places(file, 'second-fixing')).toHaveLength(count)
+})
+
 // The band of a socket at 700 is 647 to 753; the stud at 760 is clear of it.
 test('a stud in a band is passed over for the next inwards, and stays listed as refused', () => {
   const studs = [stud('s1', 700), stud('s2', 760), stud('s3', 1100)]
@@ -137,6 +146,16 @@ test('a bracket in a band moves inwards to the first free place; the first choic
     ['base-bracket.b.right', 1152, -170, false],
   ])
   expect(findings(file).filter((id) => id.startsWith('hole-refused'))).toEqual([])
+})
+
+// A plate of 114 at 700: band 633 to 767; 648 + 120 = 768 is out of it. Of 116: to 768, which is in it.
+test.each([
+  [114, 768],
+  [116, 648],
+])('it moves up to 120: past a plate of %d it goes to %d', (width, along) => {
+  const wide = { ...(socketAt(700)['accessories'] as readonly Json[])[0], width: exact(width) }
+  const file = wallFile({ wall: { ...brickWall, accessories: [wide] }, units: [baseUnit] })
+  expect(places(file, 'base-bracket')[0]?.[1]).toBe(along)
 })
 
 // A plate of 400 at 700: band 490 to 910. 648 + 120 = 768 is still in it.

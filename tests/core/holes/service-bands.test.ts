@@ -33,6 +33,10 @@ test.each([['guessed'], [null]])('a path that is %s has 50 mm round it', (traced
   expect(edges(pipe({ traced }))[1]).toEqual(['service.a.p.2-3', 939, 1661, 139, 261])
 })
 
+test('one whose width is not known is drawn 50 wide', () => {
+  expect(edges(pipe({ width: null }))[0]).toEqual(['service.a.p.1-2', 950, 1050, -950, 250])
+})
+
 test('a slanting leg takes the rectangle it slants across', () => {
   const slant = pipe({ points: [point('1', 1000, 300), point('2', 1500, 0)] })
   expect(edges(slant)).toEqual([['service.a.p.1-2', 964, 1536, -36, 336]])

@@ -48,6 +48,12 @@ test.each([
   ['two men, 26.7 kg', 26.7, [man('a'), man('b')], [null, 'stop', [`${over}w stop`]]],
   ['man and woman, 11.3 kg', 11.3, [man('a'), woman('b')], [2, 'none', []]],
   ['three men, 15 kg', 15, [man('a'), man('b'), man('c')], [3, 'none', []]],
+  [
+    'four men, 16 kg: a fourth has no room',
+    16,
+    ['a', 'b', 'c', 'd'].map((id) => man(id)),
+    [null, 'batten-or-prop', [`${over}w warn`]],
+  ],
   ['one man, 8 kg: never alone', 8, [man('a')], [null, 'stop', [`${over}w stop`]]],
 ])('a wall unit: %s', (_, mass, crew, expected) => {
   expect(said(lift(weighing(wallUnit, mass), crew))).toEqual(expected)

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { UNIT_KINDS } from '../../../src/core/kitchen/schema'
+import { UNIT_KINDS } from '../../../src/core/kitchen/kinds'
 import { unitNames } from '../../../src/core/units/names'
 import { kitchenOf, wallsOf } from '../../support/surveyed'
 

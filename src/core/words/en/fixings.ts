@@ -1,7 +1,7 @@
 /** Words of fixings: rails, plates, second fixings, brackets, screws, and what they are asked to hold. */
 export const fixingsWords = {
   'fixings.wall-not-known':
-    'Nobody has said what {wall} is made of. Do not drill to find out: trace it first, then look behind a socket plate or at an edge, and enter it.',
+    'Nobody has said what {wall} is made of. Do not drill to find out: trace it first, knock on it, look where an edge of it shows, and enter what you find.',
   'fixings.knock-blown':
     'The plaster on {wall} is blown. Test what is behind it before anything hangs there.',
   'fixings.knock-solid': '{wall} sounds solid, but is entered as a stud wall. Find out which is right.',

@@ -16,6 +16,7 @@ export const holesWords = {
   'holes.in-opening': 'In opening {about}.',
   'holes.over-opening': 'Over opening {about}, where something must carry the wall and nobody has said what.',
   'holes.near-band': 'Only {by} mm from the band of {about}, nearer than the readings can tell.',
+  'holes.ceiling-not-read': 'The ceiling over it has not been read, and cables may run hidden just under it.',
   'holes.band-not-placed': 'Where the band of {about} lies is not known.',
   'holes.depth-unknown': 'How deep it goes is not known.',
   'holes.past-depth':
@@ -38,6 +39,8 @@ export const holesWords = {
     'Where {about} runs in {wall} is not known. Until it is, every hole on {wall} waits.',
   'holes.band-unknown-lintel':
     'Where lintel {about} lies in {wall} is not known. Until it is, every hole on {wall} waits.',
+  'holes.read-the-ceiling': 'Read the ceiling up from the line, over the units that reach it.',
+  'holes.measure-the-wall': 'Measure the wall from corner to corner.',
   'holes.measure-its-place':
     'Measure where {about} is, from a corner and from the line, on the face it is on, and how big it is.',
   'holes.trace-first':

@@ -1,6 +1,6 @@
 import type { CSSProperties } from 'react'
 import type { HeightValue } from '../../../core/plan/types'
-import { words } from '../../words'
+import { keyOf, words } from '../../words'
 import { type Bar, reachOf, roundStep } from './bars'
 
 interface Props {
@@ -30,9 +30,12 @@ export function HeightDrawing({ bars, value, chosen }: Props) {
         <Scale low={low} high={high} at={at} />
       </li>
       {bars.map((bar) => (
-        <li key={bar.demand.id}>
+        <li key={bar.id}>
           <p className={bar.isMet ? undefined : 'stop'}>
-            {words(bar.demand.because)}
+            {bar.title}
+            {bar.deciding.map((m) => (
+              <small key={keyOf(m)}>{words(m)}</small>
+            ))}
             <span className="visually-hidden"> {spoken(bar)}.</span>
             {!bar.isMet && ' Not met.'}
           </p>

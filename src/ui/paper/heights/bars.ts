@@ -1,16 +1,77 @@
 import { hasValue, valueOf } from '../../../core/figure'
+import type { Message } from '../../../core/message'
 import type { Demand, HeightValue, HeightVariable, Plan } from '../../../core/plan/types'
+import { words } from '../../words'
 
 /** One demand on one height, as it bears on it now that the other heights are chosen: from the line, mm. */
-export interface Bar {
+interface DemandBar {
   readonly demand: Demand
   readonly min: number | null
   readonly max: number | null
   readonly isMet: boolean
 }
 
-/** Everything that wants something from one height: unmet ones among them, in the plan's order. */
-export function barsFor(plan: Plan, { of }: HeightValue): readonly Bar[] {
+/** One line of the drawing: a demand, or several of one kind that come to what all of them leave. */
+export interface Bar {
+  readonly id: string
+  readonly title: string
+  /** Of several: those that decide its ends. */
+  readonly deciding: readonly Message[]
+  readonly min: number | null
+  readonly max: number | null
+  readonly isMet: boolean
+}
+
+/** Kinds of demand of which there are many, and what they are called together. */
+const TOGETHER: Readonly<Record<string, string>> = {
+  'heights.leg-reach': 'Reach of the legs',
+  'heights.shim-floor': 'Shims under the units',
+  'heights.ceiling': 'Under the ceiling',
+  'heights.hook-on': 'Room to hook on',
+  'heights.plinth-cover': 'Height of the plinth',
+}
+
+/** Everything that wants something from one height, those of one kind together. */
+export function barsFor(plan: Plan, value: HeightValue): readonly Bar[] {
+  const groups = new Map<string, DemandBar[]>()
+  for (const bar of demandBars(plan, value)) {
+    const { key } = bar.demand.because
+    const name = bar.isMet && TOGETHER[key] !== undefined ? key : bar.demand.id
+    groups.set(name, [...(groups.get(name) ?? []), bar])
+  }
+  return [...groups].map(([name, bars]) =>
+    bars.length === 1 ? single(bars[0] as DemandBar) : together(name, bars),
+  )
+}
+
+function single({ demand, min, max, isMet }: DemandBar): Bar {
+  return { id: demand.id, title: words(demand.because), deciding: [], min, max, isMet }
+}
+
+function together(name: string, bars: readonly DemandBar[]): Bar {
+  const highestMin = bars.reduce<DemandBar | null>(
+    (a, b) => (b.min !== null && b.min > (a?.min ?? Number.NEGATIVE_INFINITY) ? b : a),
+    null,
+  )
+  const lowestMax = bars.reduce<DemandBar | null>(
+    (a, b) => (b.max !== null && b.max < (a?.max ?? Number.POSITIVE_INFINITY) ? b : a),
+    null,
+  )
+  const deciding = [...new Set([highestMin, lowestMax])].flatMap((b) =>
+    b === null ? [] : [b.demand.because],
+  )
+  return {
+    id: name,
+    title: `${TOGETHER[name] ?? name}, at ${bars.length} places`,
+    deciding,
+    min: highestMin?.min ?? null,
+    max: lowestMax?.max ?? null,
+    isMet: true,
+  }
+}
+
+/** The demands one by one, in the plan's order. */
+function demandBars(plan: Plan, { of }: HeightValue): readonly DemandBar[] {
   const at = (variable: HeightVariable): number | undefined => heightOf(plan, variable)
   return plan.heights.demands.flatMap((demand) => {
     const isMet = !plan.heights.unmet.includes(demand.id)
