@@ -26,7 +26,6 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...DOM_TESTS, ...BROWSER_TESTS],
-          benchmark: { include: ['tests/**/*.bench.ts'] },
           testTimeout: 20_000,
         },
       },
@@ -37,7 +36,6 @@ export default defineConfig({
           environment: 'happy-dom',
           include: DOM_TESTS,
           setupFiles: ['tests/support/dom-setup.ts'],
-          benchmark: { include: [] },
           testTimeout: 20_000,
         },
       },
@@ -48,7 +46,6 @@ export default defineConfig({
           environment: 'node',
           include: BROWSER_TESTS,
           globalSetup: ['tests/support/browser-setup.ts'],
-          benchmark: { include: [] },
           // Software rendering is slow and heavy: one file at a time, and patience.
           fileParallelism: false,
           testTimeout: 180_000,

@@ -1,4 +1,4 @@
-import { hits, type OwnBand } from './bands'
+import { hits } from './bands'
 import { type Case, topOf, underside, wallOf } from './case'
 import type { GivenRail, GivenStud, GivenUnit, GivenWall } from './given'
 import { isKnown, less, type Measure, notKnown, plus, sum, work } from './measure'
@@ -33,14 +33,55 @@ const RESTRAINT_BELOW_TOP = 60
 const STEP = 10
 const STEPS = 12
 
-export function expectedHoles(c: Case): readonly ExpectedHole[] {
+/**
+ * Holes of one purpose on one unit or rail. Where the rules leave open whether a place lies in a band (an end of a wall
+ * that may be a corner, a plate nobody measured, an edge that is only good to a few mm), there are several ways they may
+ * come out; one of them must.
+ */
+export interface HoleGroup {
+  readonly ways: readonly (readonly ExpectedHole[])[]
+}
+
+export function expectedHoles(c: Case): readonly HoleGroup[] {
   const units = [...c.units.values()]
-  return [
-    ...units.filter((u) => u.unit.stands === 'plates').flatMap((u) => plateHoles(c, u)),
-    ...c.given.rails.flatMap((rail) => railHoles(c, rail)),
-    ...units.filter((u) => isHung(u.unit)).flatMap((u) => secondHoles(c, u)),
-    ...units.filter((u) => hasBrackets(u.unit)).flatMap((u) => bracketHoles(c, u)),
+  const fixed = [
+    ...units.filter((u) => u.unit.stands === 'plates').map((u) => plateHoles(c, u)),
+    ...c.given.rails.map((rail) => railHoles(c, rail)),
   ]
+  const moving = [
+    ...units.filter((u) => isHung(u.unit)).map((u) => (how: Refusing) => secondHoles(c, u, how)),
+    ...units.filter((u) => hasBrackets(u.unit)).map((u) => (how: Refusing) => bracketHoles(c, u, how)),
+  ]
+  return [
+    ...fixed.map((holes) => ({ ways: [holes] })),
+    ...moving.map((places) => ({ ways: REFUSING.flatMap((how) => withOpen(c, places(how))) })),
+  ]
+}
+
+/**
+ * Whether a hole gives way only to bands that are surely there or also to those that may be, and whether it keeps the
+ * precision of a band's edges off it.
+ */
+interface Refusing {
+  readonly perhaps: boolean
+  readonly margin: number
+}
+const SURELY: Refusing = { perhaps: false, margin: 0 }
+const EDGES_GOOD_TO = 4
+const REFUSING: readonly Refusing[] = [
+  SURELY,
+  { perhaps: true, margin: 0 },
+  { perhaps: false, margin: EDGES_GOOD_TO },
+  { perhaps: true, margin: EDGES_GOOD_TO },
+]
+
+/** On a wall where the place of something is not known, where a hole can go need not be known either. */
+function withOpen(c: Case, holes: readonly ExpectedHole[]): readonly (readonly ExpectedHole[])[] {
+  const wall = holes[0]?.wall ?? ''
+  const unknown = c.bands.get(wall)?.unknown ?? []
+  if (unknown.length === 0) return [holes]
+  const open = holes.map((h) => ({ ...h, along: notKnown(...unknown), optional: h.id.endsWith('.refused') }))
+  return [holes, open]
 }
 
 /** Base units are fixed back by brackets and talls restrained; an island has no wall to be fixed to. */
@@ -151,11 +192,11 @@ function window(at: UnitStretch, inside: number): { readonly from: Measure; read
 }
 
 /** Two fixings into timber for every hung unit on a stud wall: studs behind it, or timber let in between them. */
-function secondHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
+function secondHoles(c: Case, at: UnitStretch, how: Refusing): readonly ExpectedHole[] {
   const wall = wallOf(c, at.wall)
   if (wall === undefined || !isStudWall(wall)) return []
   const height = secondHeight(c, at.unit)
-  const inStuds = studHoles(c, wall, at, 'second', 'second-fixing', height)
+  const inStuds = studHoles(c, wall, at, 'second', 'second-fixing', height, how)
   const sure = inStuds.filter((hole) => !hole.optional)
   return [...inStuds, ...noggingHoles(c, wall, at, height, sure)]
 }
@@ -204,11 +245,12 @@ function studHoles(
   prefix: string,
   purpose: string,
   height: Measure,
+  how: Refusing,
 ): readonly ExpectedHole[] {
   const { from, to } = window(at, EDGE_OF_STUD)
   if (from.value === null || to.value === null) return []
   const studs = usableStuds(wall, from.value, to.value)
-  const free = studs.filter((stud) => !isRefused(c, wall.id, fromLeft(wall, stud.centre), height))
+  const free = studs.filter((stud) => !isRefused(c, wall.id, fromLeft(wall, stud.centre), height, how))
   const chosen = new Set([free[0]?.id, free.at(-1)?.id])
   return studs.flatMap((stud): readonly ExpectedHole[] => {
     const along = fromLeft(wall, stud.centre)
@@ -223,7 +265,7 @@ function studHoles(
   })
 }
 
-function bracketHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
+function bracketHoles(c: Case, at: UnitStretch, how: Refusing): readonly ExpectedHole[] {
   const wall = wallOf(c, at.wall)
   if (wall === undefined) return []
   const tall = groupOf(at.unit) === 'tall'
@@ -231,12 +273,12 @@ function bracketHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
   const railed = isKnown(at.unit.backRail.edge) && isKnown(at.unit.backRail.height)
   const below = tall ? RESTRAINT_BELOW_TOP : BRACKET_BELOW_TOP
   const height = railed ? backRailMiddle(c, at.unit) : plus(topOf(c, at.unit), -below)
-  if (isStudWall(wall)) return studHoles(c, wall, at, purpose, purpose, height)
+  if (isStudWall(wall)) return studHoles(c, wall, at, purpose, purpose, height, how)
   const { from, to } = window(at, BRACKET_IN)
   const optional = wall.construction === null
   return [
-    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.left`, from, 1, height),
-    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.right`, to, -1, height),
+    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.left`, from, 1, height, how),
+    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.right`, to, -1, height, how),
   ].map((hole) => ({ ...hole, optional: hole.optional || optional }))
 }
 
@@ -249,13 +291,14 @@ function steppedHole(
   first: Measure,
   inwards: 1 | -1,
   height: Measure,
+  how: Refusing,
 ): readonly ExpectedHole[] {
   const hole = { id, wall, purpose, along: first, height, stud: null, optional: false }
   // Whether it has to move is not known before its height is.
   if (!isKnown(height)) return [{ ...hole, along: notKnown(...height.missing), alongOpen: true }]
-  if (!isRefused(c, wall, first, height)) return [hole]
+  if (!isRefused(c, wall, first, height, how)) return [hole]
   const places = Array.from({ length: STEPS }, (_, i) => plus(first, inwards * STEP * (i + 1)))
-  const moved = places.find((along) => !isRefused(c, wall, along, height))
+  const moved = places.find((along) => !isRefused(c, wall, along, height, how))
   const refused = { ...hole, id: `${id}.refused`, optional: false }
   if (moved !== undefined) return [refused, { ...hole, along: moved }]
   // Nowhere to go: the first choice stands in the list as refused, under either name.
@@ -265,13 +308,17 @@ function steppedHole(
   ]
 }
 
-/** A hole that surely lies in a band no hole may lie in. */
-export function isRefused(c: Case, wall: string, along: Measure, height: Measure): boolean {
-  return sureHits(c, wall, along, height).length > 0
-}
-
-export function sureHits(c: Case, wall: string, along: Measure, height: Measure): readonly OwnBand[] {
-  if (along.value === null || height.value === null) return []
-  const bands = (c.bands.get(wall)?.bands ?? []).filter((band) => band.weight === 'refuse')
-  return hits(bands, along.value, height.value, 0)
+/** A place in a band no hole may lie in. */
+export function isRefused(
+  c: Case,
+  wall: string,
+  along: Measure,
+  height: Measure,
+  how: Refusing = SURELY,
+): boolean {
+  if (along.value === null || height.value === null) return false
+  const bands = (c.bands.get(wall)?.bands ?? []).filter(
+    (band) => band.weight === 'refuse' || (how.perhaps && band.weight === 'either'),
+  )
+  return hits(bands, along.value, height.value, how.margin).length > 0
 }

@@ -74,7 +74,7 @@ export function sketchScene(
   sketchKeepClear(still, standing, room)
   sketchPlaces(still, plan, standing, room, hidden)
   sketchHoles(still, plan, standing, hidden)
-  sketchFittedParts(still, withoutCutAway(standing, hidden))
+  sketchFittedParts(still, withoutCutAway(plan, standing, hidden))
   sketchDimensions(still, dimensionsOf(plan, standing, room))
   if (moving === null) return { still, moving: null }
 
@@ -135,11 +135,16 @@ function sketchFootprint(still: Sketch, unit: StandingUnit, room: RoomShape): vo
   }
 }
 
-function withoutCutAway(standing: Standing, hidden: ReadonlySet<string>): Standing {
+function withoutCutAway(plan: Plan, standing: Standing, hidden: ReadonlySet<string>): Standing {
   const gone = new Set(standing.units.filter((u) => isCutAway(u, hidden)).map((u) => u.unit.unit))
+  const onHidden = new Set(
+    plan.units.filter((u) => hidden.has(u.wall) && u.kind !== 'island').map((u) => u.unit),
+  )
   return {
     ...standing,
     units: standing.units.filter((u) => !gone.has(u.unit.unit)),
-    parts: standing.parts.filter((p) => p.isNow || !p.part.of.some((u) => gone.has(u))),
+    parts: standing.parts.filter(
+      ({ part, isNow }) => isNow || part.of.length === 0 || !part.of.every((u) => onHidden.has(u)),
+    ),
   }
 }

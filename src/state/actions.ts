@@ -21,6 +21,7 @@ export interface AppActions {
   open(kitchen: unknown, log?: KeptLog): void
   /** Opens a day log, as the text of a file, beside the kitchen that is open. */
   openLog(text: string): void
+  /** Shows a place; what was refused elsewhere is put away. */
   go(place: PlaceName): void
   step(by: number): void
   goToIndex(index: number): void
@@ -28,8 +29,6 @@ export interface AppActions {
   showSheet(sheet: string): void
   /** Writes one thing down in the day log; nothing is ever taken out of it. */
   log(entry: NewEntry): void
-  /** Puts away what was refused. */
-  forgetProblems(): void
 }
 
 /** Wires the store to the planner; `start` makes the worker, `now` tells the time for the day log. */
@@ -55,7 +54,7 @@ export function makeActions(store: AppStore, start: () => PlanWorker, now: () =>
       if (isProblem(read)) set({ problems: [read] })
       else ask({ ...current(), log: read })
     },
-    go: (place) => set({ place }),
+    go: (place) => set((s) => ({ place, problems: s.plan === null ? s.problems : [] })),
     step: (by) => set((s) => goTo(s, indexOf(s) + by)),
     goToIndex: (index) => set((s) => goTo(s, index)),
     goToOperation: (id) => set((s) => (s.plan?.operations.some((o) => o.id === id) ? { at: id } : {})),
@@ -64,7 +63,6 @@ export function makeActions(store: AppStore, start: () => PlanWorker, now: () =>
       const { kitchen, log } = current()
       ask({ kitchen, log: logged(log, { ...entry, at: now() }) })
     },
-    forgetProblems: () => set({ problems: [] }),
   }
 }
 

@@ -74,6 +74,10 @@ function standOffs(c: Case, hole: Hole): readonly Measure[] {
   }
   const unit = c.units.get(hole.for[0] ?? '')?.unit
   if (hole.purpose === 'second-fixing' && unit !== undefined) return throughRail(unit)
+  if ((hole.purpose === 'back-rail' || hole.purpose === 'cleat') && unit !== undefined) {
+    const { thickness } = unit.backRail
+    return [thickness, sum(thickness, unit.void)]
+  }
   return [exactly(PLATE)]
 }
 

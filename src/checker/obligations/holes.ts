@@ -5,17 +5,23 @@ import { type Case, wallOf } from '../case'
 import { type ExpectedHole, expectedHoles } from '../hole-places'
 import { isKnown } from '../measure'
 import { drills } from '../must-come-before'
+import { type Refusal, type Refuse, refusalList } from '../report'
 import { fromLeft } from '../room'
 import { isStudWall, isUsable } from '../wall-make-up'
 import { checkDepth } from './hole-depth'
 
 /** Every hole is where the rules of the trade put it, none is missing, and none is called better than it is. */
 export function checkHoles(c: Case): void {
-  const expected = expectedHoles(c)
-  for (const own of expected) checkExpected(c, own)
+  const groups = expectedHoles(c).map(({ ways }) =>
+    ways.map((holes) => ({ holes, faults: faultsOf(c, holes) })),
+  )
+  const expected = groups.flatMap((ways) => {
+    const best = ways.toSorted((a, b) => a.faults.length - b.faults.length)[0]
+    for (const { rule, what, say } of best?.faults ?? []) c.refuse(rule, what, say)
+    return best?.holes ?? []
+  })
   for (const hole of c.plan.holes) {
-    const own = expected.filter((e) => e.id === hole.id)
-    if (own.length === 0) checkUnruled(c, hole)
+    if (!expected.some((e) => e.id === hole.id)) checkUnruled(c, hole)
     checkVerdict(c, hole)
     checkDepth(c, hole)
     checkTimber(c, hole)
@@ -24,20 +30,42 @@ export function checkHoles(c: Case): void {
   checkDrilledOnce(c)
 }
 
-function checkExpected(c: Case, own: ExpectedHole): void {
+/** What is wrong with the plan if these are the holes the rules ask for. */
+function faultsOf(c: Case, holes: readonly ExpectedHole[]): readonly Refusal[] {
+  const { refuse, report } = refusalList()
+  for (const own of holes) checkExpected(c, own, refuse)
+  for (const hole of c.plan.holes) {
+    const first = holes[0]
+    const sameGroup = first !== undefined && groupName(hole.id) === groupName(first.id)
+    if (sameGroup && !holes.some((own) => own.id === hole.id)) {
+      refuse('hole', hole.id, 'no rule puts a hole there')
+    }
+  }
+  return report().refusals
+}
+
+/** `<purpose>.<unit or rail>` */
+function groupName(id: string): string {
+  return id.split('.').slice(0, 2).join('.')
+}
+
+function checkExpected(c: Case, own: ExpectedHole, refuse: Refuse): void {
   const hole = c.plan.holes.find((h) => h.id === own.id)
   if (hole === undefined) {
     const known = isKnown(own.along) && isKnown(own.height)
-    if (!own.optional && known) c.refuse('hole missing', own.id, 'the rules put a hole there')
+    if (!own.optional && known) refuse('hole missing', own.id, 'the rules put a hole there')
     return
   }
   if (hole.wall !== own.wall || hole.purpose !== own.purpose) {
-    c.refuse('hole', own.id, 'its wall or purpose is another')
+    refuse('hole', own.id, 'its wall or purpose is another')
   }
-  if (own.alongOpen !== true) agree(c.refuse, 'hole', `${own.id} along`, hole.along, own.along)
-  agree(c.refuse, 'hole', `${own.id} height`, hole.height, own.height)
-  if (hole.stud !== own.stud && own.stud !== null) c.refuse('hole', own.id, 'it is in another stud')
+  if (own.alongOpen !== true) agree(refuse, 'hole', `${own.id} along`, hole.along, own.along)
+  agree(refuse, 'hole', `${own.id} height`, hole.height, own.height)
+  if (hole.stud !== own.stud && own.stud !== null) refuse('hole', own.id, 'it is in another stud')
 }
+
+/** A fixing in a stud keeps off its edges; common practice. */
+const EDGE_OF_STUD = 12
 
 const RULED = new Set(['rail', 'plate', 'second-fixing', 'base-bracket', 'tall-restraint'])
 
@@ -76,6 +104,9 @@ function checkVerdict(c: Case, hole: Hole): void {
   if (verdict === 'refused' && !around.some((b) => b.weight !== 'ask') && !badTimber(c, hole)) {
     c.refuse('verdict', hole.id, 'it is refused and lies in no band')
   }
+  if (verdict === 'trace first' && badTimber(c, hole)) {
+    c.refuse('verdict', hole.id, 'nothing that carries is behind it')
+  }
   const asking = inside.filter((b) => b.weight === 'ask')
   if (verdict === 'trace first' && asking.length > 0) {
     c.refuse('verdict', hole.id, `${asking[0]?.about} must be asked about first`)
@@ -89,9 +120,24 @@ function checkVerdict(c: Case, hole: Hole): void {
   for (const id of hole.hitBands) if (!cited.has(id)) c.refuse('verdict', hole.id, `there is no band ${id}`)
 }
 
+/** Nothing that carries is behind it: plasterboard alone never does. */
 function badTimber(c: Case, hole: Hole): boolean {
-  const stud = wallOf(c, hole.wall)?.studs.find((s) => s.id === hole.stud)
-  return stud !== undefined && !isUsable(stud)
+  const wall = wallOf(c, hole.wall)
+  const along = hole.along.state === 'unknown' ? null : hole.along.value
+  const height = hole.height.state === 'unknown' ? null : hole.height.value
+  if (wall === undefined || along === null || height === null || !isStudWall(wall)) return false
+  const inStud = wall.studs.filter(isUsable).some((stud) => {
+    const centre = fromLeft(wall, stud.centre).value
+    return centre !== null && Math.abs(along - centre) <= (stud.width.value ?? 0) / 2 - EDGE_OF_STUD + NEAR
+  })
+  const overTimber = wall.noggings.some((nogging) => {
+    const left = fromLeft(wall, nogging.from).value
+    const right = fromLeft(wall, nogging.to).value
+    const middle = c.levels.of(nogging.centre, null).value
+    const within = left !== null && right !== null && along >= left - NEAR && along <= right + NEAR
+    return within && middle !== null && Math.abs(height - middle) <= (nogging.depth.value ?? 0) / 2 + NEAR
+  })
+  return !inStud && !overTimber
 }
 
 /** A hole said to be in a stud is inside it, 12 mm from its edges, and the stud is one that was really found. */
@@ -109,7 +155,7 @@ function checkTimber(c: Case, hole: Hole): void {
   }
   if (centre === null || hole.along.state === 'unknown' || stud.width.value === null) return
   const off = Math.abs(hole.along.value - centre)
-  if (off > Math.max(0, stud.width.value / 2 - 12) + NEAR) {
+  if (off > Math.max(0, stud.width.value / 2 - EDGE_OF_STUD) + NEAR) {
     c.refuse('hole', hole.id, `it is ${round(off)} from the middle of its stud`)
   }
 }

@@ -30,7 +30,7 @@ function checkLine(c: Case, line: HeightLine): void {
   const length = wall.length.value
   const ends = [line.from, line.to].filter((x) => x !== null)
   const [from, to] = [line.from, line.to]
-  const backwards = from !== null && to !== null && from >= to
+  const backwards = from !== null && to !== null && from > to
   const past = length !== null && ends.some((x) => x < -1 || x > length + 1)
   if (backwards || past) c.refuse('line', line.id, 'it does not run along its wall')
 }

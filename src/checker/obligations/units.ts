@@ -51,7 +51,7 @@ function checkLift(c: Case, id: string): void {
   const lift = c.planUnits.get(id)?.lift
   const unit = c.units.get(id)?.unit
   if (lift === undefined || unit === undefined || !isCarcass(unit)) return
-  const heavy = lift.massStripped.state !== 'unknown'
+  const heavy = lift.massStripped.state !== 'unknown' && lift.filter.state !== 'unknown'
   if (heavy && lift.people === null && lift.aid === 'none') {
     c.refuse('lift', id, 'no team of the crew may lift it, and no aid is named')
   }

@@ -7,7 +7,7 @@ import { message } from '../message'
 import type { Hole, UnitId } from '../plan/types'
 import { type Backing, masonryBacking, noBacking } from './base-material'
 import { type Choice, chooseFixing, type FixingPurpose, spareLength } from './choose-fixing'
-import { depthOfHole, lengthNeeded } from './screw-length'
+import { depthOfHole, lengthNeeded, pilotDepth } from './screw-length'
 import { type Timber, timberAt } from './timber'
 import type { WallWork } from './wall-work'
 
@@ -145,7 +145,7 @@ function againstTimber({ id, sure }: Timber): readonly Objection[] {
   return sure ? [] : [{ verdict: 'ask', say: message('holes.timber-not-sure', { about: id }) }]
 }
 
-/** Straight into timber the pilot is no deeper than the screw; a plug or anchor has a hole of its own. */
+/** A plug or anchor has a hole of its own, which its maker must state; a screw into timber has a pilot. */
 function depthOf(screw: Fixing | null, choice: Choice, backing: Backing, standOff: Figure): Figure {
   if (screw === null) return unknown('mm', choice.missing, [...choice.from, ...backing.inFront.from])
   const isPlain = screw.kind === 'wood-screw' || screw.kind === 'bracket-screw'
@@ -153,7 +153,7 @@ function depthOf(screw: Fixing | null, choice: Choice, backing: Backing, standOf
     standOff,
     inFront: backing.inFront,
     embedment: screw.embedment,
-    holeDepth: isPlain ? null : screw.holeDepth,
+    holeDepth: isPlain ? pilotDepth(screw.holeDepth) : screw.holeDepth,
     length: screw.length,
   })
   return restingOn(depth, choice.from)

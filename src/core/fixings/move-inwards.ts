@@ -32,6 +32,17 @@ export function drilledOrMoved(
   return [free, { ...first, hole: { ...first.hole, id: `${first.hole.id}.refused` } }]
 }
 
+/**
+ * The first place to one side of a refused hole where it would not be refused; undefined if there is none within reach,
+ * or while something that could refuse it there has no place yet.
+ */
+export function freeBeside(work: WallWork, want: WantedHole, towards: Direction): Drilled | undefined {
+  const settled = withPlaceSettled(work, want, [towards])
+  if (!hasValue(settled.along)) return undefined
+  const tried = placesToTry([towards]).map((by) => drilled(work, moved(settled, by)))
+  return tried.find((d) => !d.wouldMove) ?? tried.find((d) => d.hole.verdict !== 'refused')
+}
+
 function placesToTry(towards: readonly Direction[]): readonly number[] {
   const out: number[] = []
   for (let by = STEP; by <= FURTHEST; by += STEP) out.push(...towards.map((direction) => direction * by))

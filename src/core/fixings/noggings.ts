@@ -13,7 +13,7 @@ export interface LetIn {
   readonly left: number
   readonly right: number
   readonly middle: number
-  /** Up and down from the middle, less the edge of the timber. */
+  /** Up and down from the middle to its edges. */
   readonly half: number
   readonly pm: number
   readonly from: readonly InputId[]
@@ -65,18 +65,21 @@ function placed({ nogging, from, to, centre }: NoggingFigures): readonly LetIn[]
       left: Math.min(from.value, to.value),
       right: Math.max(from.value, to.value),
       middle: centre.value,
-      half: depth.value / 2 - EDGE_OF_TIMBER,
+      half: depth.value / 2,
       pm: Math.max(from.pm, to.pm, centre.pm + depth.pm / 2),
       from: [...from.from, ...to.from, ...centre.from, ...depth.from],
     },
   ]
 }
 
-/** Does a hole at this place land in it, clear of its edges? Not sure: only within what the readings hold. */
+/**
+ * Does a hole at this place land in it? Not sure: nearer than 12 mm to its upper or lower edge, or only within what the
+ * readings hold.
+ */
 export function holdsAt(letIn: LetIn, along: number, height: number, pm: number): 'sure' | 'not-sure' | 'no' {
   const sideways = Math.max(letIn.left - along, along - letIn.right)
   const upright = Math.abs(height - letIn.middle) - letIn.half
-  const worst = Math.max(sideways, upright)
-  if (worst > 0) return 'no'
-  return worst + letIn.pm + pm > 0 ? 'not-sure' : 'sure'
+  if (Math.max(sideways, upright) > 0) return 'no'
+  const slack = letIn.pm + pm
+  return sideways + slack <= 0 && upright + slack + EDGE_OF_TIMBER <= 0 ? 'sure' : 'not-sure'
 }

@@ -6,7 +6,7 @@ import type { Finding, RailPlan } from '../plan/types'
 import type { UnitPosition } from '../units/positions'
 import type { Drilled } from './drill'
 import { agreed, disagreement, holesBelow, hookOnEdge } from './hanging-edge'
-import { type Row, rowFixings } from './row-fixings'
+import { type Row, rowFixings, spacingOf } from './row-fixings'
 import type { WallWork } from './wall-work'
 
 /** A rail keeps this far inside the run of units it carries, so that it cannot be seen past their sides. */
@@ -122,13 +122,25 @@ function spans(work: WallWork, rail: Rail, row: Row, kept: readonly Drilled[]): 
       }),
     ]
   }
-  return [...tooFarApart(rail, kept, shared), ...overhangs(rail, row, kept, shared)]
+  return [
+    ...tooFarApart(
+      work.kind === 'masonry' ? spacingOf(rail.maxSpacing) : rail.maxSpacing,
+      rail,
+      kept,
+      shared,
+    ),
+    ...overhangs(rail, row, kept, shared),
+  ]
 }
 
 type Shared = Pick<Parameters<typeof finding>[0], 'subjects' | 'about' | 'where'>
 
-function tooFarApart(rail: Rail, kept: readonly Drilled[], shared: Shared): readonly Finding[] {
-  const { maxSpacing } = rail
+function tooFarApart(
+  maxSpacing: Figure,
+  rail: Rail,
+  kept: readonly Drilled[],
+  shared: Shared,
+): readonly Finding[] {
   if (!hasValue(maxSpacing)) return []
   const gaps = kept.slice(1).map((d, i) => gap(kept[i] as Drilled, d))
   const worst = [...gaps].filter(hasValue).sort((a, b) => b.value - a.value)[0]
@@ -137,7 +149,7 @@ function tooFarApart(rail: Rail, kept: readonly Drilled[], shared: Shared): read
     finding({
       ...shared,
       rule: 'rail-spacing',
-      weight: 'stop',
+      weight: maxSpacing.state === 'known' ? 'stop' : 'ask',
       say: message('fixings.rail-spacing', { rail: rail.id, gap: worst, most: maxSpacing }),
       figures: [worst, maxSpacing],
       basis: maxSpacing.basis,

@@ -2,7 +2,7 @@ import { assumed, derive, type Figure, hasValue, restingOn, type ValueFigure } f
 import type { UnitId } from '../plan/types'
 import type { FixingPurpose } from './choose-fixing'
 import { type Drilled, drilled, type WantedHole } from './drill'
-import { drilledOrMoved } from './move-inwards'
+import { freeBeside } from './move-inwards'
 import { inStud } from './timber'
 import type { WallWork } from './wall-work'
 
@@ -34,8 +34,8 @@ export function spacingOf(maxSpacing: Figure): ValueFigure {
 
 /**
  * The holes of a rail or cleat. In a stud wall one in each usable stud it crosses, well inside its ends. In masonry
- * evenly, no further apart than its maker allows, the first and last a little in from its ends; one that lands in a
- * band goes to the nearest free place either side, and to both where one would leave too long a span.
+ * evenly, no further apart than its maker allows, the first and last a little in from its ends; for one that lands in a
+ * band there is another at the nearest free place beside it, on both sides where one would leave too long a span.
  */
 export function rowFixings(work: WallWork, row: Row): readonly Drilled[] {
   const { from, to } = row
@@ -70,10 +70,13 @@ function inMasonry(work: WallWork, row: Row, from: ValueFigure, to: ValueFigure)
   )
   return places.flatMap((along, i) => {
     const want = wanted(row, `${i + 1}`, along)
-    const neighbours = [places[i - 1], places[i + 1]].map((p) =>
-      p !== undefined && hasValue(p) ? p.value : null,
+    const neighbours = [places[i - 1], places[i + 1]].flatMap((p) =>
+      p !== undefined && hasValue(p) ? [p.value] : [],
     )
-    return placedBetween(work, want, neighbours, spacing.value)
+    const first = drilled(work, want)
+    return first.hole.verdict === 'refused'
+      ? [first, ...inItsStead(work, want, neighbours, spacing.value)]
+      : [first]
   })
 }
 
@@ -89,20 +92,21 @@ function evenly(from: Figure, to: Figure, index: number, spans: number): Figure 
   )
 }
 
-/** One hole, moved if it must be; two, one on either side of what is in the way, where one would span too far. */
-function placedBetween(
+/** The nearest free place beside a refused one; one on either side of it where one alone would span too far. */
+function inItsStead(
   work: WallWork,
   want: WantedHole,
-  neighbours: readonly (number | null | undefined)[],
+  neighbours: readonly number[],
   furthest: number,
 ): readonly Drilled[] {
-  const nearest = drilledOrMoved(work, want, [-1, 1])
-  const at = nearest[0]?.hole.along
-  if (at === undefined || !hasValue(at) || nearest.length === 1) return nearest
-  const spans = neighbours.map((n) => (typeof n === 'number' ? Math.abs(at.value - n) : 0))
-  if (Math.max(...spans) <= furthest) return nearest
-  const [below] = drilledOrMoved(work, want, [-1])
-  const [above] = drilledOrMoved(work, { ...want, id: `${want.id}-2` }, [1])
-  const both = [below, above].filter((d): d is Drilled => d !== undefined && d.hole.verdict !== 'refused')
-  return both.length < 2 ? nearest : [...both, ...nearest.slice(1)]
+  const left = freeBeside(work, { ...want, id: `${want.id}-left` }, -1)
+  const right = freeBeside(work, { ...want, id: `${want.id}-right` }, 1)
+  const both = [left, right].filter((d): d is Drilled => d !== undefined)
+  const off = (d: Drilled) => Math.abs(placeOf(d.hole.along) - placeOf(want.along))
+  const [nearest] = [...both].sort((a, b) => off(a) - off(b))
+  if (nearest === undefined) return []
+  const spans = neighbours.map((n) => Math.abs(placeOf(nearest.hole.along) - n))
+  return Math.max(0, ...spans) <= furthest ? [nearest] : both
 }
+
+const placeOf = (along: Figure): number => (hasValue(along) ? along.value : 0)

@@ -1,4 +1,4 @@
-import { derive, type Figure } from '../figure'
+import { assumed, derive, type Figure, hasValue } from '../figure'
 
 /**
  * Length a screw needs: what it holds and stands off the face (plate, rail, packing), all that lies in front of what
@@ -17,15 +17,13 @@ export function lengthNeeded(standOff: Figure, inFront: Figure, embedment: Figur
 
 /**
  * Depth of the hole from the finished face to its deepest point: of the hole its maker asks for in the base, and of the
- * tip of the screw. The hole is never less deep than the screw's least length in the base.
- *
- * `holeDepth` is null for screws that go straight into timber: their pilot is no deeper than they are.
+ * tip of the screw. While the length the screw needs in the base is not known, nor is whether this is its hole.
  */
 export function depthOfHole(parts: {
   readonly standOff: Figure
   readonly inFront: Figure
   readonly embedment: Figure
-  readonly holeDepth: Figure | null
+  readonly holeDepth: Figure
   readonly length: Figure
 }): Figure {
   const { standOff, inFront, embedment, holeDepth, length } = parts
@@ -35,8 +33,14 @@ export function depthOfHole(parts: {
       kind: 'geometry',
       why: 'the deeper of the drilled hole and the tip of the screw, from the finished face',
     },
-    [standOff, inFront, embedment, length, ...(holeDepth === null ? [] : [holeDepth])],
-    (off, front, hold, long, drilled = 0) =>
-      Math.max((front as number) + Math.max(hold as number, drilled), (long as number) - (off as number)),
+    [standOff, inFront, holeDepth, length, embedment],
+    (off = 0, front = 0, bit = 0, long = 0) => Math.max(front + bit, long - off),
   )
+}
+
+/** Straight into timber a screw needs no more of a hole than a pilot, which is no deeper than the screw. */
+export function pilotDepth(holeDepth: Figure): Figure {
+  if (hasValue(holeDepth)) return holeDepth
+  const why = 'the pilot of a screw into timber is drilled no deeper than the screw goes'
+  return assumed(0, 0, 'mm', holeDepth.from, { kind: 'common-practice', why })
 }

@@ -120,13 +120,12 @@ function firstFree(
 }
 
 interface Point {
-  readonly index: 1 | 2
   readonly along: Figure
   readonly letIn: LetIn
   readonly sure: boolean
 }
 
-/** Two points a driver reaches over a nogging, near the sides; those far enough from the studs already used. */
+/** Over a nogging, at the two points near the sides that a driver reaches, left before right, apart from the rest. */
 function overNoggings(
   work: WallWork,
   sides: Sides,
@@ -134,41 +133,31 @@ function overNoggings(
   missing: number,
 ): readonly Drilled[] {
   const used = inStuds.map((d) => placeOf(d.hole.along))
-  const points = pointsOver(work, sides)
-    .filter((p) => used.every((at) => Math.abs(placeOf(p.along) - at) >= APART))
-    .sort((a, b) => furthest(b, used) - furthest(a, used) || a.index - b.index)
   const chosen: Point[] = []
-  for (const point of points) {
-    const clear = chosen.every((c) => Math.abs(placeOf(c.along) - placeOf(point.along)) >= APART)
-    if (clear && chosen.length < missing) chosen.push(point)
+  for (const point of pointsOver(work, sides)) {
+    const others = [...used, ...chosen.map((c) => placeOf(c.along))]
+    const isApart = others.every((at) => Math.abs(placeOf(point.along) - at) >= APART)
+    if (isApart && chosen.length < missing) chosen.push(point)
   }
-  return chosen
-    .sort((a, b) => a.index - b.index)
-    .map(({ index, along, letIn, sure }) =>
-      drilled(work, {
-        ...wanted(sides, `${letIn.id}-${index}`, along),
-        timber: inLetIn(work.wall, letIn, sure),
-      }),
-    )
+  return chosen.map(({ along, letIn, sure }, i) => {
+    const number = chosen.slice(0, i + 1).filter((c) => c.letIn.id === letIn.id).length
+    const want = wanted(sides, `${letIn.id}-${number}`, along)
+    return drilled(work, { ...want, timber: inLetIn(work.wall, letIn, sure) })
+  })
 }
 
 const placeOf = (along: Figure): number => (hasValue(along) ? along.value : 0)
 
-function furthest(point: Point, used: readonly number[]): number {
-  return used.length === 0 ? 0 : Math.min(...used.map((at) => Math.abs(placeOf(point.along) - at)))
-}
-
 function pointsOver(work: WallWork, sides: Sides): readonly Point[] {
   const { height } = sides
   if (!hasValue(height)) return []
-  return ([1, 2] as const).flatMap((index): readonly Point[] => {
-    const along = inFrom(sides.position, index === 1 ? 'left' : 'right', OVER_NOGGING_IN)
+  return (['left', 'right'] as const).flatMap((side): readonly Point[] => {
+    const along = inFrom(sides.position, side, OVER_NOGGING_IN)
     if (!hasValue(along)) return []
     const pm = Math.max(along.pm, height.pm)
     for (const letIn of work.letIns) {
       const holds = holdsAt(letIn, along.value, height.value, pm)
-      if (holds !== 'no')
-        return [{ index, along: restingOn(along, letIn.from), letIn, sure: holds === 'sure' }]
+      if (holds !== 'no') return [{ along: restingOn(along, letIn.from), letIn, sure: holds === 'sure' }]
     }
     return []
   })

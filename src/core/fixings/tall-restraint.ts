@@ -7,7 +7,7 @@ import { neededNogging } from './needed-nogging'
 import { backRailOf } from './rail-middle'
 import type { SecondWork } from './second-fixings'
 import { inMasonrySides, inTimberSides, type Sides } from './side-fixings'
-import { PLATE_THICKNESS, throughRail } from './stand-off'
+import { PLATE_THICKNESS } from './stand-off'
 import type { WallWork } from './wall-work'
 
 /** A restraint is screwed this far below the top of a tall unit. */
@@ -19,21 +19,20 @@ const basis: Basis = {
 }
 
 /**
- * What holds a tall unit back at its top: through its back rail where it has one, else by brackets 60 mm below its top;
- * placed as the brackets of base units are. It is held by hand until they are in; none possible is a stop.
+ * What holds a tall unit back at its top: brackets at the middle of its back rail where it has one, else 60 mm below its
+ * top; placed as the brackets of base units are. It is held by hand until they are in; none possible is a stop.
  *
  * Common practice; failure mode F54.
  */
 export function tallRestraint(work: WallWork, position: UnitPosition, top: Figure): SecondWork {
   const { unit } = position
   if (work.kind === null) return { holes: [], findings: [], needed: [] }
-  const rail = backRailOf(position, top)
   const sides: Sides = {
     name: `tall-restraint.${unit.id}`,
     purpose: 'tall-restraint',
     position,
-    height: rail?.middle ?? belowTop(top, BELOW_TOP),
-    standOff: rail === undefined ? PLATE_THICKNESS : throughRail(position, rail.thickness),
+    height: backRailOf(position, top)?.middle ?? belowTop(top, BELOW_TOP),
+    standOff: PLATE_THICKNESS,
     onlyTimber: true,
   }
   const holes = work.kind === 'masonry' ? inMasonrySides(work, sides) : inTimberSides(work, sides, 1).holes

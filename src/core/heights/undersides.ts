@@ -46,7 +46,7 @@ function underSpace(context: HeightsContext, { unit, height }: UnitPosition, hei
     bay.corners.map((corner) => corner.floor),
   )
   const top = heightOf('base-top')
-  if (top === undefined || !hasValue(height)) return floor
+  if (top === undefined) return floor
   return higher(sum('mm', levelWithBases, [top], [height]), floor)
 }
 

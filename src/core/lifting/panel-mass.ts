@@ -24,13 +24,14 @@ const NONE: Figure = known(0, 0, 'kg', [], { kind: 'geometry', why: 'it has none
 /** Masses of a unit: as its sheet gives them, else from its panels, which is assumed until it has been weighed. */
 export function massesOf(position: Sized): UnitMasses {
   const { unit } = position
+  if (unit.kind === 'appliance-space') return { stripped: NONE, doors: NONE, whole: NONE }
   const stripped = hasValue(unit.massStripped)
     ? unit.massStripped
     : restingOn(carcassMass(position), unit.massStripped.from)
   const doors = sum(unit.doors.map(doorMass))
   const whole = hasValue(unit.massEmpty)
     ? unit.massEmpty
-    : restingOn(sum([stripped, doors, drawersMass(unit), shelvesMass(position)]), unit.massEmpty.from)
+    : sum([stripped, doors, drawersMass(unit), shelvesMass(position)])
   return { stripped, doors, whole }
 }
 
@@ -49,7 +50,6 @@ const TOPPED: readonly Unit['kind'][] = ['tall', 'wall', 'corner-wall', 'bridgin
  */
 export function carcassMass(position: Sized): Figure {
   const { unit, width, height, depth } = position
-  if (unit.kind === 'appliance-space') return NONE
   if (hasValue(unit.returnLeft) || hasValue(unit.returnRight)) {
     return unknown('kg', [factId('units', unit.id, 'massStripped')])
   }

@@ -23,7 +23,7 @@ export function capabilityOf(person: Person, zone: HandZone, filter: LiftingFilt
           why: 'the lower column of the filter is read for somebody whose column is not known',
         })
       : known(column[zone], 0, 'kg', facts, filter.basis)
-  if (!hasValue(person.own)) return restingOn(published, person.own.from)
+  if (!hasValue(person.own)) return published
   return derive('kg', { kind: 'wish' }, [published, person.own], (whole = 0, own = 0) =>
     Math.min(whole, (whole * own) / column['elbow-knuckle']),
   )

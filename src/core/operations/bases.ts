@@ -118,7 +118,7 @@ function fixToWall(job: Job, unit: FittedUnit): Operation {
     cautions: drillingCautions(wall),
     tools: [...drillFor(wall), 'screwdriver', 'packers', 'level'],
     minutes: minutesFor(WORK.fixToWall),
-    holdPoint: holes.some((hole) => hole.verdict === 'ask'),
+    holdPoint: holes.length === 0 || holes.some((hole) => hole.verdict === 'ask'),
     changes: [{ unit: unit.id, from: 'levelled', to: 'secured' }],
     holes: holes.map((hole) => hole.id),
     wall: unit.wall,

@@ -12,6 +12,9 @@ import { TOLERANCE, usual } from './tolerances'
 /** How the time for hanging one unit divides. */
 const SHARE = { hang: 0.5, level: 0.35, lock: 0.15 }
 
+/** Second fixings into timber that a unit on a stud wall gets at least: common practice. */
+const LEAST_SCREWS = 2
+
 /** The last fixing of a hung unit: what it is called, and its holes. Null: the lock is the last. */
 export function lastFixing(job: Job, unit: FittedUnit): { kind: string; holes: readonly Hole[] } | null {
   const holes = job.holesFor(unit.id, 'second-fixing', 'back-rail')
@@ -31,6 +34,14 @@ function hookOnWords(unit: FittedUnit): readonly Message[] {
     : [toldFigure('hang', 'room', { needed, there })]
 }
 
+/** How it comes onto what it hangs by. */
+function bringOn(unit: FittedUnit): Message {
+  if (unit.hangs === 'not-said') return told('hang', 'not-said', { unit: unit.name })
+  return hooks(unit)
+    ? toldFigure('hang', 'hook', { lift: unit.unit.hanging.hookLift })
+    : toldFigure('hang', 'offer', { underside: unit.plan.underside })
+}
+
 function hang(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
   return operation(job, {
@@ -40,9 +51,7 @@ function hang(job: Job, unit: FittedUnit): Operation {
     title: told('hang', 'title', { unit: name }),
     does: [
       toldFigure('hang', `lift.${liftWords(unit)}`, { unit: name, mass: plan.lift.massStripped }),
-      hooks(unit)
-        ? toldFigure('hang', 'hook', { lift: unit.unit.hanging.hookLift })
-        : toldFigure('hang', 'offer', { underside: plan.underside }),
+      bringOn(unit),
       ...hookOnWords(unit),
       told('hang', hooks(unit) ? 'hooked-is-not-secured' : 'held-until-screwed'),
     ],
@@ -56,7 +65,7 @@ function hang(job: Job, unit: FittedUnit): Operation {
     tools: ['stepladder', ...liftTools(unit)],
     people: peopleFor(job, unit, 1),
     minutes: minutesFor(WORK.hang, SHARE.hang),
-    holdPoint: plan.hookOn?.fits === 'no' || liftWords(unit) === 'too-heavy',
+    holdPoint: plan.hookOn?.fits === 'no' || liftWords(unit) === 'too-heavy' || unit.hangs === 'not-said',
     changes: [{ unit: unit.id, from: 'carried', to: hooks(unit) ? 'hooked' : 'held' }],
     path: pathIndex(job, unit.id),
     holding: [unit.id],
@@ -154,7 +163,10 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
         ...when(wall?.construction === null, told('second-fix', 'wall-not-known')),
         ...holeSentences('second-fix', holes),
         toldFigure('second-fix', 'packing', { packing }),
-        told('second-fix', kind === 'second-fix' ? 'two-at-least' : 'into-wall'),
+        told(
+          'second-fix',
+          kind === 'screw-back' ? 'into-wall' : holes.length === 1 ? 'one-only' : 'two-at-least',
+        ),
         told('second-fix', 'let-go', { unit: unit.name }),
       ],
       figures: [...holeFigures(job, holes), shown('packing', packing, 'packing')],
@@ -172,7 +184,8 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
       tools: [...drillFor(wall), 'packers', 'stepladder'],
       people: peopleHolding(unit),
       minutes: minutesFor(WORK.fixToWall),
-      holdPoint: holes.length === 0 || holes.some((h) => h.verdict === 'ask'),
+      holdPoint:
+        holes.length < (kind === 'second-fix' ? LEAST_SCREWS : 1) || holes.some((h) => h.verdict === 'ask'),
       changes: [{ unit: unit.id, from, to: 'secured' }],
       holding: [unit.id],
       holes: holes.map((hole) => hole.id),

@@ -1,3 +1,4 @@
+import { hasValue } from '../figure'
 import { compareIds } from '../kitchen/normalise'
 import type { Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Hole, HolePurpose, UnitId, UnitPlan, WallId } from '../plan/types'
@@ -14,7 +15,7 @@ export interface FittedUnit {
   readonly name: string
   readonly way: Way
   /** For hung units, what they hang by; null for the others. */
-  readonly hangs: 'plates' | 'rail' | 'back-rail-screws' | 'cleat' | null
+  readonly hangs: 'plates' | 'rail' | 'back-rail-screws' | 'cleat' | 'not-said' | null
   readonly wall: WallId
   /** Has a second fixing through its rail, without which it is not secured: on stud walls, and where nobody knows. */
   readonly wantsSecondFixing: boolean
@@ -44,12 +45,12 @@ const STUD_WALLS: readonly string[] = ['timber-stud', 'metal-stud', 'lath-and-pl
 const byId = <T extends { readonly id: string }>(list: readonly T[]): readonly T[] =>
   [...list].sort((a, b) => compareIds(a.id, b.id))
 
-/** What a unit hangs by; null when it stands. Not said: wall units hang on plates until somebody says otherwise. */
+/** What a unit hangs by; null when it stands. A wall unit hangs even while nobody has said by what. */
 export function hangsBy(unit: Pick<Unit, 'kind' | 'stands'>): FittedUnit['hangs'] {
   const said = HUNG_BY.find((way) => way === unit.stands)
   if (said !== undefined) return said
   const notSaid = unit.stands === null || unit.stands === 'nothing'
-  return notSaid && HUNG_KINDS.includes(unit.kind) ? 'plates' : null
+  return notSaid && HUNG_KINDS.includes(unit.kind) ? 'not-said' : null
 }
 
 export function isStudWall(wall: Pick<Wall, 'construction'> | undefined): boolean {
@@ -125,4 +126,18 @@ export function readJob(context: OperationContext): Job {
 /** Names joined as they are written in a list. */
 export function listed(names: readonly string[]): string {
   return names.join(', ')
+}
+
+/** A place given as "unit.foot", by the name of its unit; any other is left as it is. */
+export function placeName(job: Job, where: string): string {
+  const [unit = '', foot] = where.split('.')
+  return foot === undefined || job.unit(unit) === undefined ? where : `${job.name(unit)}, ${foot}`
+}
+
+/** Units and spaces of a wall from left to right; those whose place is not known last, in order of their ids. */
+export function unitsAlong(job: Job, wall: WallId): readonly UnitPlan[] {
+  const at = ({ left }: UnitPlan) => (hasValue(left) ? left.value : Number.POSITIVE_INFINITY)
+  return job.context.units
+    .filter((unit) => unit.wall === wall && unit.kind !== 'island')
+    .sort((a, b) => (at(a) === at(b) ? compareIds(a.unit, b.unit) : at(a) - at(b)))
 }

@@ -21,7 +21,8 @@ function drillPlates(job: Job, unit: FittedUnit): Operation {
     title: told('drill-plates', unit.hangs === 'cleat' ? 'title.cleat' : 'title', { unit: unit.name }),
     does: [
       ...holeSentences('drill-plates', holes),
-      told('drill-plates', 'no-deeper'),
+      ...when(unit.hangs === 'plates', told('drill-plates', 'two-plates')),
+      told('drill', 'no-deeper'),
       ...when(
         holes.some((h) => h.verdict === 'ask'),
         told('drill', 'ask-first'),
@@ -101,7 +102,7 @@ function drillRail(job: Job, rail: RailPlan): Operation {
     title: told('drill-rail', 'title', { wall: job.wallName(rail.wall) }),
     does: [
       ...holeSentences('drill-rail', holes),
-      told('drill-plates', 'no-deeper'),
+      told('drill', 'no-deeper'),
       ...when(
         holes.some((h) => h.verdict === 'ask'),
         told('drill', 'ask-first'),

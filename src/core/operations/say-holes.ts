@@ -8,11 +8,18 @@ export function holeSentences(kind: string, holes: readonly Hole[]): readonly Me
   const [first] = holes
   if (first === undefined) return [told(kind, 'no-hole')]
   const depth = largest(holes.map((hole) => hole.depth)) ?? first.depth
-  const oneHeight = distinct(holes.map((hole) => hole.height)).length === 1
   return [
-    toldFigure(kind, oneHeight ? 'holes' : 'holes-at-marks', { count: holes.length, height: first.height }),
+    where(holes, first),
     toldFigure('drill', first.stud === null ? 'plug' : 'timber', { depth, bit: first.bit }),
   ]
+}
+
+function where(holes: readonly Hole[], { along, height }: Hole): Message {
+  if (holes.length === 1) return toldFigure('drill', 'one-hole', { along, height })
+  const level = distinct(holes.map((hole) => hole.height)).length === 1
+  return level
+    ? toldFigure('drill', 'level-holes', { count: holes.length, height })
+    : told('drill', 'holes-at-marks', { count: holes.length })
 }
 
 /** Each hole from the left corner of its wall and from the line, with its depth. */

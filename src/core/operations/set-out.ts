@@ -1,5 +1,5 @@
 import type { HeightLine, Operation, WallId } from '../plan/types'
-import { isStudWall, type Job, listed } from './job'
+import { isStudWall, type Job, listed, unitsAlong } from './job'
 import { check, distinct, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { TOLERANCE, usual } from './tolerances'
@@ -59,7 +59,7 @@ export function setOutAllHeights(job: Job): readonly Operation[] {
 /** Sides of every unit and bay of one wall, marked from its left corner. */
 function setOutWidths(job: Job, wall: WallId): readonly Operation[] {
   const marks = job.context.marks.filter((mark) => mark.wall === wall && mark.kind !== 'stud')
-  const units = job.context.units.filter((unit) => unit.wall === wall && unit.kind !== 'island')
+  const units = unitsAlong(job, wall)
   const name = job.wallName(wall)
   const [first] = units
   if (first === undefined) return []

@@ -1,6 +1,6 @@
 import { derive } from '../figure'
 import type { Operation } from '../plan/types'
-import type { Job } from './job'
+import { type Job, placeName } from './job'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { TOLERANCE, usual } from './tolerances'
@@ -42,6 +42,7 @@ export function readFloor(job: Job): readonly Operation[] {
   const standing = job.kitchen.units.filter((unit) => job.unit(unit.id)?.way !== 'hung')
   if (standing.length === 0) return []
   const { highPoint, fall } = job.context.floor
+  const where = placeName(job, highPoint.where)
   const readings = job.kitchen.floor.readings
   const drop = derive('mm', { kind: 'geometry', why: 'down from the line' }, [highPoint.z], (z) => -z)
   const runs = new Set(standing.map((unit) => unit.wall)).size
@@ -54,23 +55,12 @@ export function readFloor(job: Job): readonly Operation[] {
       does: [
         told('read-floor', 'read', { count: readings.length }),
         told('read-floor', 'sign'),
-        toldFigure('read-floor', 'high-point', { drop, where: highPoint.where }),
+        toldFigure('read-floor', 'high-point', { drop, where }),
         toldFigure('read-floor', 'fall', { fall }),
         told('read-floor', 'compare'),
       ],
-      figures: [
-        shown('high-point', highPoint.z, 'high-point', { where: highPoint.where }),
-        shown('fall', fall, 'floor-fall'),
-      ],
-      checks: [
-        check(
-          'read-floor.high-point',
-          'drop-at-high-point',
-          { where: highPoint.where },
-          drop,
-          TOLERANCE.floorReading,
-        ),
-      ],
+      figures: [shown('high-point', highPoint.z, 'high-point', { where }), shown('fall', fall, 'floor-fall')],
+      checks: [check('read-floor.high-point', 'drop-at-high-point', { where }, drop, TOLERANCE.floorReading)],
       cautions: when(job.kitchen.floor.heating === true, caution('W001', 'heated-floor')),
       tools: ['laser', 'tape', 'pencil'],
       minutes: minutesFor(WORK.readFloor, runs),

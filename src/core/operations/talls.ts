@@ -145,7 +145,7 @@ function restrain(job: Job, unit: FittedUnit): Operation {
     tools: [...drillFor(wall), 'long-level', 'packers', 'stepladder'],
     people: 2,
     minutes: minutesFor(WORK.tall, SHARE.restrain),
-    holdPoint: holes.length === 0,
+    holdPoint: holes.length === 0 || holes.some((hole) => hole.verdict === 'ask'),
     changes: [{ unit: unit.id, from: 'levelled', to: 'secured' }],
     holding: [unit.id],
     holes: holes.map((hole) => hole.id),

@@ -1,4 +1,4 @@
-import { type Basis, type Figure, type InputId, restingOn, unknown, valueOf } from '../figure'
+import { type Basis, type Figure, hasValue, restingOn, unknown, valueOf } from '../figure'
 import { convexTouch, signedArea } from '../geometry/polygon'
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen, Place, Wall } from '../kitchen/schema'
@@ -6,7 +6,7 @@ import type { PlanPoint } from '../plan/types'
 import { alongFromLeft } from './along'
 import { lowestOf } from './extremes'
 import { heightFromLine } from './height'
-import { mergedIds } from './sum'
+import { citing, mergedIds } from './sum'
 import type { Surface, SurfaceReading } from './surface'
 import { allKnown, type Frame, linksBetween, pointIn, type WallChains } from './wall-chain'
 
@@ -39,50 +39,37 @@ interface Area {
 
 /**
  * The lowest ceiling over an area in front of a wall: the lowest of the readings round it, which is never above the
- * ceiling between them. With fewer than three readings, or an area outside them all, the lowest of all readings.
+ * ceiling between them. With fewer than three readings, or an area outside them all, the lowest of all readings; that it
+ * lies outside them all cannot be said while one of them has no place.
  */
 export function lowestCeiling(ceiling: Surface, chains: WallChains, area: Area): Figure {
   const { readings } = ceiling
   if (readings.length === 0) return unknown('mm', ['ceiling'], ['ceiling'], lowestReading)
-  const all = () =>
-    lowestOf(
-      'mm',
-      lowestReading,
-      readings.map(({ z }) => z),
-    )
-  if (readings.length < 3) return all()
-  const extent = [area.from, area.to, area.out]
-  if (!allKnown(extent)) return unknownExtent(extent)
-  const near = readingsRound(ceiling, chains, area)
-  if (near.length === 0) return restingOn(all(), idsOf(extent))
-  const lowest = lowestOf(
-    'mm',
-    lowestReading,
-    near.map(({ z }) => z),
-  )
-  return restingOn(lowest, placedBy(chains, area, near))
+  if (readings.length < 3) return lowestOf('mm', lowestReading, heightsOf(readings))
+  const touching = readingsRound(ceiling, chains, area)
+  const near = touching.length === 0 ? readings : touching
+  const places = placesOf(chains, area, near)
+  const from = mergedIds(places.map((place) => place.from))
+  if (allKnown(places)) return citing(lowestOf('mm', lowestReading, heightsOf(near)), from)
+  const missing = places.flatMap((place) => (hasValue(place) ? [] : place.missing))
+  return unknown('mm', missing, from, lowestReading)
 }
 
-function idsOf(figures: readonly Figure[]): readonly InputId[] {
-  return mergedIds(figures.map((figure) => figure.from))
+function heightsOf(readings: readonly SurfaceReading[]): readonly Figure[] {
+  return readings.map(({ z }) => z)
 }
 
-function unknownExtent(extent: readonly Figure[]): Figure {
-  const missing = extent.flatMap((figure) => (figure.state === 'unknown' ? figure.missing : []))
-  return unknown('mm', missing, idsOf(extent), lowestReading)
-}
-
-/** What says that these readings lie about this area: its extent, their places, and the walls between. */
-function placedBy(chains: WallChains, area: Area, near: readonly SurfaceReading[]): readonly InputId[] {
+/** What says where these readings lie beside this area: its extent, their places, and the walls between. */
+function placesOf(chains: WallChains, area: Area, near: readonly SurfaceReading[]): readonly Figure[] {
   const walls = [area.wall, ...near.map(({ wall }) => wall)]
   const links = linksBetween(chains, Math.min(...walls), Math.max(...walls))
-  return idsOf([area.from, area.to, area.out, ...near.flatMap(({ along, out }) => [along, out]), ...links])
+  return [area.from, area.to, area.out, ...near.flatMap(({ along, out }) => [along, out]), ...links]
 }
 
 /** The corners of every triangle that touches the area, in order of their ids. */
 function readingsRound(ceiling: Surface, chains: WallChains, area: Area): readonly SurfaceReading[] {
   const sheet = ceiling.sheets.find(({ chain }) => chain === chains.chainOf[area.wall])
-  if (sheet === undefined) return []
+  if (sheet === undefined || !allKnown([area.from, area.to, area.out])) return []
   const patch = patchOf(chains.frames[area.wall] as Frame, area)
   const touching = sheet.triangles.filter((triangle) =>
     convexTouch(

@@ -1,6 +1,6 @@
 import type { PlanPoint, RoomPoint } from '../../core/plan/types'
 import { type Direction, FIELD, type Framing, frameView } from './frame-view'
-import { type Blocker, isBehindWall, isBlocked, isFacing, type Screen } from './rays'
+import { type Blocker, blockerFrom, type InTheWay, isBehindWall, isFacing, type Screen } from './rays'
 
 /** A flat spot to be seen, and which way it faces; null: it counts from every side. */
 export interface Spot {
@@ -106,24 +106,32 @@ function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Dir
   const { eye } = framing
   const hidden = subject.screens.filter((s) => !isFacing(s, eye)).map((s) => s.wall)
   const gone = new Set(hidden)
-  const blockers = subject.blockers.filter((b) => b.wall === null || !gone.has(b.wall))
+  const blockers = subject.blockers
+    .filter((b) => b.wall === null || !gone.has(b.wall))
+    .map((b) => blockerFrom(eye, b))
   const screens = subject.screens.filter((s) => !gone.has(s.wall))
-  const isSeen = (spot: Spot, more: Blocker | null) =>
+  const isSeen = (spot: Spot, more: InTheWay | null) =>
     !(spot.wall !== null && gone.has(spot.wall)) &&
     squareness(spot, eye) > EDGE_ON &&
     !screens.some((s) => isBehindWall(eye, spot.at, s)) &&
-    !blockers.some((b) => isBlocked(eye, spot.at, b)) &&
-    !(more !== null && isBlocked(eye, spot.at, more))
-  const moments: readonly Moment[] =
+    !blockers.some((isBehind) => isBehind(spot.at)) &&
+    !(more?.(spot.at) ?? false)
+  const given: readonly Moment[] =
     subject.moments.length > 0 ? subject.moments : [{ part: [], blocker: null }]
+  const moments = given.map((m) => ({
+    part: m.part,
+    own: m.blocker === null ? null : blockerFrom(eye, m.blocker),
+  }))
   const seen = {
-    part: Math.min(...moments.map((m) => shareOfPart(m, eye, (s) => isSeen({ ...s, faces: null }, null)))),
-    fixings: Math.min(...moments.map((m) => share(subject.fixings, (s) => isSeen(s, m.blocker)))),
+    part: Math.min(
+      ...moments.map((m) => shareOfPart(m.part, eye, (s) => isSeen({ ...s, faces: null }, null))),
+    ),
+    fixings: Math.min(...moments.map((m) => share(subject.fixings, (s) => isSeen(s, m.own)))),
     marks: Math.min(
       ...moments.map((m) =>
         share(
           subject.fixings.flatMap((s) => rim(s, eye)),
-          (s) => isSeen(s, m.blocker),
+          (s) => isSeen(s, m.own),
         ),
       ),
     ),
@@ -181,9 +189,9 @@ function share(spots: readonly Spot[], isSeen: (spot: Spot) => boolean): number 
 }
 
 /** Of what the part would show if it were alone, by the room each spot takes in the picture: the share that is seen. */
-function shareOfPart(moment: Moment, eye: RoomPoint, isSeen: (spot: Spot) => boolean): number {
+function shareOfPart(part: readonly Spot[], eye: RoomPoint, isSeen: (spot: Spot) => boolean): number {
   let [alone, seen] = [0, 0]
-  for (const spot of moment.part) {
+  for (const spot of part) {
     const size = Math.max(0, squareness(spot, eye)) * (spot.area ?? 1)
     if (size === 0) continue
     alone += size

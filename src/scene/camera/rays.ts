@@ -20,36 +20,64 @@ export interface Screen {
 /** Nothing this near the point looked at counts as before it, mm: it is what the point lies on. */
 const NEAR = 2
 
-/** Whether a box lies across the straight line from the eye to a point. */
-export function isBlocked(eye: RoomPoint, point: RoomPoint, blocker: Blocker): boolean {
-  const from = intoFrame(blocker.pose, eye)
-  const to = intoFrame(blocker.pose, point)
-  const length = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z)
-  const most = length === 0 ? 0 : 1 - NEAR / length
-  return blocker.boxes.some((b) => crosses(from, to, b, most))
-}
+/** Says whether anything is in the way of the straight line from one eye to a point. */
+export type InTheWay = (point: RoomPoint) => boolean
 
-function intoFrame(pose: Pose, p: RoomPoint): RoomPoint {
+/** Makes one blocker ready for many lines from the same eye: most of them miss the box round all its boxes. */
+export function blockerFrom(eye: RoomPoint, { pose, boxes }: Blocker): InTheWay {
   const yaw = (pose.yaw * Math.PI) / 180
   const [c, s] = [Math.cos(yaw), Math.sin(yaw)]
-  const [dx, dy] = [p.x - pose.x, p.y - pose.y]
-  return { x: dx * c + dy * s, y: dx * s - dy * c, z: p.z - pose.z }
+  const intoFrame = (p: RoomPoint): RoomPoint => {
+    const [dx, dy] = [p.x - pose.x, p.y - pose.y]
+    return { x: dx * c + dy * s, y: dx * s - dy * c, z: p.z - pose.z }
+  }
+  const from = intoFrame(eye)
+  const whole = around(boxes)
+  return (point) => {
+    const to = intoFrame(point)
+    const length = Math.hypot(to.x - from.x, to.y - from.y, to.z - from.z)
+    const most = length === 0 ? 0 : 1 - NEAR / length
+    if (!crosses(from, to, whole, most)) return false
+    return boxes.length === 1 || boxes.some((b) => crosses(from, to, b, most))
+  }
 }
 
+/** Whether a blocker lies across the straight line from the eye to a point. */
+export function isBlocked(eye: RoomPoint, point: RoomPoint, blocker: Blocker): boolean {
+  return blockerFrom(eye, blocker)(point)
+}
+
+function around(boxes: readonly LocalBox[]): LocalBox {
+  const least = (f: (b: LocalBox) => number) => Math.min(...boxes.map(f))
+  const most = (f: (b: LocalBox) => number) => Math.max(...boxes.map(f))
+  return {
+    x0: least((b) => b.x0),
+    x1: most((b) => b.x1),
+    y0: least((b) => b.y0),
+    y1: most((b) => b.y1),
+    z0: least((b) => b.z0),
+    z1: most((b) => b.z1),
+  }
+}
+
+/** Whether the line from → to, up to its share `most`, goes through a box. Called very often, so it makes nothing. */
 function crosses(from: RoomPoint, to: RoomPoint, b: LocalBox, most: number): boolean {
-  let [enter, leave] = [0, most]
-  for (const [p, d, low, high] of [
-    [from.x, to.x - from.x, b.x0, b.x1],
-    [from.y, to.y - from.y, b.y0, b.y1],
-    [from.z, to.z - from.z, b.z0, b.z1],
-  ] as const) {
-    if (Math.abs(d) < 1e-9) {
+  let enter = 0
+  let leave = most
+  for (let axis = 0; axis < 3; axis += 1) {
+    const p = axis === 0 ? from.x : axis === 1 ? from.y : from.z
+    const q = axis === 0 ? to.x : axis === 1 ? to.y : to.z
+    const low = axis === 0 ? b.x0 : axis === 1 ? b.y0 : b.z0
+    const high = axis === 0 ? b.x1 : axis === 1 ? b.y1 : b.z1
+    const d = q - p
+    if (d > -1e-9 && d < 1e-9) {
       if (p <= low || p >= high) return false
       continue
     }
-    const [a, z] = d > 0 ? [(low - p) / d, (high - p) / d] : [(high - p) / d, (low - p) / d]
-    enter = Math.max(enter, a)
-    leave = Math.min(leave, z)
+    const a = (low - p) / d
+    const z = (high - p) / d
+    enter = Math.max(enter, Math.min(a, z))
+    leave = Math.min(leave, Math.max(a, z))
     if (enter >= leave) return false
   }
   return true
@@ -62,13 +90,15 @@ export function isFacing(screen: Pick<Screen, 'from' | 'outDir'>, eye: PlanPoint
 
 /** Whether a drawn wall stands between the eye and a point: only one that bends into the room can. */
 export function isBehindWall(eye: RoomPoint, point: RoomPoint, screen: Screen): boolean {
-  const out = (p: PlanPoint) =>
-    (p.x - screen.from.x) * screen.outDir.x + (p.y - screen.from.y) * screen.outDir.y
-  const [a, b] = [out(eye), out(point)]
+  const { from, to, outDir } = screen
+  const a = (eye.x - from.x) * outDir.x + (eye.y - from.y) * outDir.y
+  const b = (point.x - from.x) * outDir.x + (point.y - from.y) * outDir.y
   if (a <= 0 || b >= -NEAR) return false
   const f = a / (a - b)
-  const [x, y] = [eye.x + (point.x - eye.x) * f, eye.y + (point.y - eye.y) * f]
-  const [dx, dy] = [screen.to.x - screen.from.x, screen.to.y - screen.from.y]
-  const along = ((x - screen.from.x) * dx + (y - screen.from.y) * dy) / (dx * dx + dy * dy)
+  const x = eye.x + (point.x - eye.x) * f
+  const y = eye.y + (point.y - eye.y) * f
+  const dx = to.x - from.x
+  const dy = to.y - from.y
+  const along = ((x - from.x) * dx + (y - from.y) * dy) / (dx * dx + dy * dy)
   return along > 0 && along < 1 && eye.z + (point.z - eye.z) * f < screen.top
 }

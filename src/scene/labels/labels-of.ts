@@ -6,7 +6,7 @@ import { type Display, figureText } from '../../core/words/format'
 import { say } from '../../core/words/say'
 import type { View } from '../camera/choose-view'
 import { type Blocker, isBlocked } from '../camera/rays'
-import { type Dimension, dimensionsOf, middleOf } from '../parts/dimension'
+import { type Dimension, dimensionsOf, partWay } from '../parts/dimension'
 import { holePlace } from '../parts/hole-place'
 import { clearRings } from '../parts/keep-clear'
 import { endsOf } from '../parts/lines'
@@ -34,6 +34,8 @@ export interface Label {
 
 /** Along a line, from its right end: where its name may stand. */
 const ALONG_LINE = [0.9, 0.8, 0.7, 0.97, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1]
+/** Along a dimension: the middle if it shows. */
+const ALONG_DIMENSION = [0.5, 0.35, 0.65, 0.2, 0.8]
 /** More numbers than this on one picture are noise. */
 const MOST_NUMBERS = 8
 
@@ -49,7 +51,7 @@ export function labelsOf(
   const isVisible = visibleFrom(view, standing, hidden)
   return [
     ...unitLabels(standing, hidden, isVisible, true),
-    ...dimensionLabels(dimensionsOf(plan, standing, room), display),
+    ...dimensionLabels(dimensionsOf(plan, standing, room), isVisible, display),
     ...holeLabels(plan, standing, hidden),
     ...lineLabels(plan, standing, hidden, isVisible, display),
     ...markLabels(plan, standing, hidden, isVisible, display),
@@ -122,13 +124,17 @@ function bayMiddles(unit: UnitPlan, height: number): readonly number[] {
 }
 const pointOf = ([x, y, z]: readonly [number, number, number]): RoomPoint => ({ x, y, z })
 
-function dimensionLabels(dimensions: readonly Dimension[], display: Display): readonly Label[] {
+function dimensionLabels(
+  dimensions: readonly Dimension[],
+  isVisible: Sees,
+  display: Display,
+): readonly Label[] {
   return dimensions.map((d) => ({
     id: d.id,
     text: figureText(d.figure, { display }),
     tone: 'ink',
     isStrong: true,
-    anchors: [middleOf(d)],
+    anchors: ALONG_DIMENSION.map((f) => partWay(d, f)).filter((p) => isVisible(p)),
     likes: 'above',
     fits: null,
     along: [pointOf(d.from), pointOf(d.to)],

@@ -9,8 +9,8 @@ import { floorUnder, type Rectangle } from './rectangle'
 /** Hatching: stripe to stripe and stripe width along the wall, mm. */
 const PITCH = 36
 const STRIPE = 17
-const QUIET = 0.42
-const BOLD = 0.68
+const QUIET = 0.34
+const BOLD = 0.6
 
 /** Bands where a cable or pipe should be expected, and lintels: hatched, whichever way they run. */
 export function sketchBands(

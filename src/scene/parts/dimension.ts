@@ -68,7 +68,8 @@ export function sketchDimensions(sketch: Sketch, dimensions: readonly Dimension[
   }
 }
 
-/** The middle of a dimension, where its figure is written. */
-export function middleOf({ from, to }: Dimension): RoomPoint {
-  return { x: (from[0] + to[0]) / 2, y: (from[1] + to[1]) / 2, z: (from[2] + to[2]) / 2 }
+/** A point of a dimension, 0 at its start and 1 at its end, where its figure may be written. */
+export function partWay({ from, to }: Dimension, f: number): RoomPoint {
+  const mix = (a: number, b: number) => a + f * (b - a)
+  return { x: mix(from[0], to[0]), y: mix(from[1], to[1]), z: mix(from[2], to[2]) }
 }

@@ -12,6 +12,7 @@ export function SetHeight({ unit }: { readonly unit: UnitPlan }) {
   const isHung = unit.kind === 'wall' || unit.kind === 'corner-wall' || unit.kind === 'bridging'
   const edge = isHung ? 'underside' : 'top'
   const planned = isHung ? unit.underside : unit.top
+  const isRead = planned.from.some((id) => id.startsWith('log.'))
   const [typed, setTyped] = useState(
     hasValue(planned) ? `${Math.round(planned.value)}`.replace('-', '−') : '',
   )
@@ -29,7 +30,7 @@ export function SetHeight({ unit }: { readonly unit: UnitPlan }) {
       <label htmlFor={id}>
         {isHung ? 'Underside' : 'Top'} now, from the line
         <small>
-          up +, down −; {unit.achieved === null ? 'planned' : 'last read'}{' '}
+          up +, down −; {isRead ? 'last read' : 'planned'}{' '}
           {numberText(planned, { signed: true }) ?? 'not known yet'}
         </small>
       </label>

@@ -77,13 +77,10 @@ function Assumed({ plan }: { readonly plan: Plan }) {
       {facts.length === 0 && figures.length === 0 && <p>Nothing was assumed.</p>}
       {facts.length > 0 && <p>Usual sizes stand in for: {facts.join('; ')}.</p>}
       {figures.length > 0 && (
-        <ul className="plain">
-          {figures.map(({ what, count: number, why }) => (
-            <li key={what}>
-              {what} ({number}) <span className="quiet">{why}</span>
-            </li>
-          ))}
-        </ul>
+        <p>
+          Figures that rest on a usual value are marked wherever they stand:{' '}
+          {figures.map(({ what, count: number }) => `${what} (${number})`).join('; ')}.
+        </p>
       )}
     </>
   )

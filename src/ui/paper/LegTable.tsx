@@ -30,7 +30,7 @@ export function LegTable({ plan, wall }: { readonly plan: Plan; readonly wall: s
 
 function UnitLegs({ unit }: { readonly unit: UnitPlan }) {
   return (
-    <tbody>
+    <tbody className="keep">
       {unit.legs.map((leg, i) => (
         <tr key={leg.foot} className={isOut(leg) ? 'refused' : undefined}>
           {i === 0 && (

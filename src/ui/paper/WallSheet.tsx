@@ -56,8 +56,10 @@ export function WallSheet({ plan, frame, name }: Props) {
       </div>
       <div className="tables">
         <HoleTable holes={holes} plan={plan} />
-        <LineTable plan={plan} wall={frame.wall} />
-        <LegTable plan={plan} wall={frame.wall} />
+        <div className="narrow-tables">
+          <LineTable plan={plan} wall={frame.wall} />
+          <LegTable plan={plan} wall={frame.wall} />
+        </div>
       </div>
     </section>
   )

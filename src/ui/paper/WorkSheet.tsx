@@ -12,29 +12,31 @@ export function WorkSheet({ plan }: { readonly plan: Plan }) {
         title="Order of work"
         about="work stops at a hold point until every check is answered"
       />
-      <table className="rows work">
-        <thead>
-          <tr>
-            <th scope="col">done</th>
-            <th scope="col">step</th>
-            <th scope="col">what, and how to know it is right</th>
-            <th scope="col">people</th>
-            <th scope="col">minutes</th>
-          </tr>
-        </thead>
-        {stretches(plan.operations).map(({ stage, from, to }) => (
-          <tbody key={from}>
-            <tr className="stage-row">
-              <th scope="rowgroup" colSpan={5}>
-                {STAGE_NAMES[stage]}
-              </th>
+      <div className="work-columns">
+        <table className="rows work">
+          <thead>
+            <tr>
+              <th scope="col">done</th>
+              <th scope="col">step</th>
+              <th scope="col">what, and how to know it is right</th>
+              <th scope="col">people</th>
+              <th scope="col">minutes</th>
             </tr>
-            {plan.operations.slice(from, to + 1).map((o, i) => (
-              <WorkRow key={o.id} operation={o} number={from + i + 1} />
-            ))}
-          </tbody>
-        ))}
-      </table>
+          </thead>
+          {stretches(plan.operations).map(({ stage, from, to }) => (
+            <tbody key={from}>
+              <tr className="stage-row">
+                <th scope="rowgroup" colSpan={5}>
+                  {STAGE_NAMES[stage]}
+                </th>
+              </tr>
+              {plan.operations.slice(from, to + 1).map((o, i) => (
+                <WorkRow key={o.id} operation={o} number={from + i + 1} />
+              ))}
+            </tbody>
+          ))}
+        </table>
+      </div>
     </section>
   )
 }

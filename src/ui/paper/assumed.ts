@@ -1,13 +1,11 @@
 import { hasValue } from '../../core/figure'
 import { figuresIn } from '../../core/plan/figures-in'
 import type { Plan } from '../../core/plan/types'
-import { basisText } from '../basis'
 import { inputName } from '../names'
 
 export interface Assumption {
   readonly what: string
   readonly count: number
-  readonly why: string
 }
 
 /** What the last word of a figure's name means, where the word alone would not do. */
@@ -36,7 +34,6 @@ export function assumedFigures(plan: Plan): readonly Assumption[] {
       const kind = kinds.get(key) ?? {
         what: NAMES[key] ?? spaced(key),
         count: 0,
-        why: basisText(figure.basis),
       }
       kinds.set(key, { ...kind, count: kind.count + 1 })
     }

@@ -41,9 +41,9 @@ export function SlipFigures({
   )
 }
 
-function FigureLine({ name, figure }: NamedFigure) {
+function FigureLine({ label, figure }: NamedFigure) {
   if (!hasValue(figure)) return <span className="not-known">not known yet</span>
-  const { number, unit } = shownFigure(name, figure)
+  const { number, unit } = shownFigure(label.key, figure)
   return (
     <span className={figure.state === 'assumed' ? 'number assumed' : 'number'}>
       {number}

@@ -1,5 +1,6 @@
-import { useEffect, useRef } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import type { Operation, Plan } from '../../core/plan/types'
+import { Checks } from '../Checks'
 import { CautionLine } from '../signs/CautionLine'
 import { count, keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
 import { SlipFigures } from './SlipFigures'
@@ -14,7 +15,7 @@ interface Props {
 /** The paper slip of one operation: everything the picture tells, told in words. */
 export function StepSlip({ plan, operation, index }: Props) {
   const heading = useHeadingFocus(operation.id)
-  const { trade, holdPoint, does, checks, cautions } = operation
+  const { trade, holdPoint, does, cautions } = operation
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard
     <article className="slip" aria-labelledby="step-title" tabIndex={0}>
@@ -33,18 +34,7 @@ export function StepSlip({ plan, operation, index }: Props) {
           <li key={keyOf(line)}>{words(line)}</li>
         ))}
       </ol>
-      {checks.length > 0 && (
-        <ul className="checks" aria-label="Checks">
-          {checks.map((check) => (
-            <li key={`${operation.id} ${check.id}`}>
-              <label>
-                <input type="checkbox" defaultChecked={operation.done} />
-                <span>{words(check.ask)}</span>
-              </label>
-            </li>
-          ))}
-        </ul>
-      )}
+      <SlipChecks key={`checks ${operation.id}`} operation={operation} />
       {cautions.map((caution) => (
         <CautionLine key={caution.sign + keyOf(caution.say)} caution={caution} />
       ))}
@@ -52,6 +42,12 @@ export function StepSlip({ plan, operation, index }: Props) {
       <WhyNow key={`why ${operation.id}`} plan={plan} operation={operation} />
     </article>
   )
+}
+
+/** Ticks of a rehearsal: kept nowhere, for nothing has been done yet. */
+function SlipChecks({ operation }: { readonly operation: Operation }) {
+  const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
+  return <Checks operation={operation} ticked={operation.done ? null : ticked} onTick={setTicked} />
 }
 
 /** The heading takes the focus when the operation changes, so that its words are read; never from somebody on the tape. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { type Figure, known, unknown } from '../../../src/core/figure'
-import { depthOfHole, lengthNeeded } from '../../../src/core/fixings/screw-length'
+import { depthOfHole, lengthNeeded, pilotDepth } from '../../../src/core/fixings/screw-length'
 import { plain } from '../../support/fixed-wall'
 
 const mm = (value: number, pm = 0): Figure => known(value, pm, 'mm', [])
@@ -19,14 +19,20 @@ test.each([
   expect(plain(lengthNeeded(mm(standOff), mm(inFront), mm(embedment)))).toBe(needed)
 })
 
-// By hand: a 70 screw through a 20 rail comes 50 past the face; into a stud behind 12.5 board, 35 held, is 47.5 at
-// least: 50. A 60 screw on a 2 plate comes 58; its hole of 55 behind 12 plaster is 67 deep: 67.
-test('the tip decides, or the hole drilled for the plug', () => {
-  const wood = { standOff: mm(20), inFront: mm(12.5), embedment: mm(35), holeDepth: null, length: mm(70) }
+// By hand: a 70 screw through a 20 rail comes 50 past the face; its pilot of 40 behind 12.5 board is 52.5 deep. A 60 screw
+// on a 2 plate comes 58; its hole of 55 behind 12 plaster is 67 deep: 67.
+test('the tip decides, or the hole drilled for the plug or pilot', () => {
+  const wood = { standOff: mm(20), inFront: mm(12.5), embedment: mm(35), holeDepth: mm(30), length: mm(70) }
   expect(plain(depthOfHole(wood))).toBe(50)
-  expect(plain(depthOfHole({ ...wood, length: mm(60) }))).toBe(47.5)
+  expect(plain(depthOfHole({ ...wood, holeDepth: mm(40) }))).toBe(52.5)
   const plug = { standOff: mm(2), inFront: mm(12), embedment: mm(40), holeDepth: mm(55), length: mm(60) }
   expect(plain(depthOfHole(plug))).toBe(67)
+})
+
+test('a pilot nobody has stated is taken as no deeper than the screw, and marked', () => {
+  const holeDepth = pilotDepth(unknown('mm', ['fixings.wood.holeDepth']))
+  const wood = { standOff: mm(20), inFront: mm(12.5), embedment: mm(35), holeDepth, length: mm(70) }
+  expect(depthOfHole(wood)).toMatchObject({ state: 'assumed', value: 50, from: ['fixings.wood.holeDepth'] })
 })
 
 test('its precision is that of what decides it', () => {

@@ -86,14 +86,11 @@ test('carcass-height: the tallest of each group, and one of its own for each low
 
 test('worktop-thickness', () => {
   const thin = { id: 'thin', thickness: sure(20) }
-  expect(made(rowKitchen({ worktops: [WORKTOP, thin] }), 'worktop-thickness')).toEqual(
-    [
-      'worktop-thickness:thin: worktop-top − base-top 20 to …',
-      'worktop-thickness:top: worktop-top − base-top 38 to 38',
-    ]
-      .sort()
-      .reverse(),
-  )
+  const worktops = [{ ...WORKTOP, over: [] }, thin]
+  expect(made(rowKitchen({ worktops }), 'worktop-thickness')).toEqual([
+    'worktop-thickness:top: worktop-top − base-top 38 to 38',
+    'worktop-thickness:thin: worktop-top − base-top 20 to …',
+  ])
 })
 
 test('bay-in and bay-max: over the highest and from the lowest floor of the bay', () => {
@@ -193,7 +190,8 @@ test('hook-on: not known how it hangs, or how far it is lifted', () => {
 
 test('gap over the worktop by region; none where the region is not known', () => {
   const units = [...TWO_BASES, wallUnit('w', { left: atLeft(0) })]
-  const kitchen = (region: string | null) => rowKitchen({ region, units, worktops: [WORKTOP] })
+  const kitchen = (region: string | null) =>
+    rowKitchen({ region, units, worktops: [{ ...WORKTOP, over: [] }] })
   expect(made(kitchen('uk'), 'gap-over-worktop')).toEqual([
     'gap-over-worktop:wall: wall-underside − worktop-top 450 to 500 preferred',
   ])

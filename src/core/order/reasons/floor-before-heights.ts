@@ -1,4 +1,4 @@
-import type { FittedUnit, Job } from '../../operations/job'
+import { type FittedUnit, type Job, placeName } from '../../operations/job'
 import type { Operation, OrderReason } from '../../plan/types'
 import { because, geometry, practice, reason } from '../reason'
 import type { Work } from '../work'
@@ -24,7 +24,11 @@ function heights(job: Job, work: Work, operation: Operation): readonly OrderReas
     kind: 'datum',
     rule: 'floor-before-heights',
     basis: practice('heights are set from the highest floor under a foot'),
-    because: because('floor-before-heights', { where, high: z, height: first.height }),
+    because: because('floor-before-heights', {
+      where: placeName(job, where),
+      high: z,
+      height: first.height,
+    }),
     facts: [`walls.${wall}`],
     figures: resting.map((line) => line.height),
   })

@@ -1,4 +1,4 @@
-import type { Job } from '../../operations/job'
+import { type Job, unitsAlong } from '../../operations/job'
 import type { Operation, OrderReason } from '../../plan/types'
 import { because, practice, reason } from '../reason'
 import type { Work } from '../work'
@@ -44,8 +44,7 @@ function heights(job: Job, work: Work, operation: Operation): readonly OrderReas
 /** Widths are measured along the line itself, so that they are all taken at one height. */
 function widths(job: Job, work: Work, operation: Operation): readonly OrderReason[] {
   const [wall = ''] = operation.on
-  const units = job.context.units.filter((unit) => unit.wall === wall && unit.kind !== 'island')
-  const [first] = units
+  const [first] = unitsAlong(job, wall)
   if (first === undefined) return []
   return reason({
     before: work.get('strike:line'),

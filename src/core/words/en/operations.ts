@@ -2,7 +2,7 @@
 export const operationsWords = {
   // ------------------------------------------------------------------ before the work
   'operation.check-delivery.title': 'Check the delivery',
-  'operation.check-delivery.count': 'Count {count} units against the list, one box at a time.',
+  'operation.check-delivery.count': 'Count the units ({count}) against the list, one box at a time.',
   'operation.check-delivery.hand': 'Open {units} and compare the hand with the plan.',
   'operation.check-delivery.damage':
     'Hold a lamp low along faces and edges, and note damage while it can still be reported.',
@@ -37,9 +37,9 @@ export const operationsWords = {
 
   'operation.trace.title': 'Trace {wall}',
   'operation.trace.go-over':
-    'Go over {wall} with a detector for cables, pipes and metal: along all {bands} bands and round all {holes} holes.',
+    'Go over the whole of {wall} with a detector for cables, pipes and metal, most carefully along its bands ({bands}) and round its holes ({holes}).',
   'operation.trace.traced-before':
-    'The survey says {wall} was traced whole. See that its marks are still on it, at all {holes} holes and {bands} bands.',
+    'The survey says {wall} was traced whole. See that its marks are still on it, along its bands ({bands}) and round its holes ({holes}).',
   'operation.trace.depth':
     'The deepest bit or tip goes {depth} in from the finished face: trace to that depth.',
   'operation.trace.depth.unknown':
@@ -56,7 +56,7 @@ export const operationsWords = {
   'operation.strike.reverse':
     'Turn the laser round between two facing walls: over 5 m it may be out by 1 mm.',
   'operation.strike.round':
-    'Strike one level line on all {walls} walls that get units, and close it where it began.',
+    'Strike one level line on every wall that gets units ({walls}), and close it where it began.',
   'operation.strike.height': 'Set it {above} above the highest floor, so that the figures here hold.',
   'operation.strike.height.unknown': 'Set it about a metre above the floor, then read the floor from it.',
   'operation.strike.zero':
@@ -64,7 +64,7 @@ export const operationsWords = {
 
   'operation.read-floor.title': 'Read the floor',
   'operation.read-floor.read':
-    'Read the drop from the line to the floor at the {count} places of the survey, front and back of each run.',
+    'Read the drop from the line to the floor at the places of the survey ({count}), front and back of each run.',
   'operation.read-floor.sign': 'Mind the sign: a bigger drop is a lower floor.',
   'operation.read-floor.high-point': 'The highest floor that counts is at {where}, {drop} below the line.',
   'operation.read-floor.high-point.unknown':
@@ -112,7 +112,7 @@ export const operationsWords = {
   'operation.find-studs.title': 'Find the studs in {wall}',
   'operation.find-studs.both-edges':
     'Find both edges of each stud. One beep is not a stud; a magnet finds its screws.',
-  'operation.find-studs.expected': 'The survey has {count} studs here. Mark their centres.',
+  'operation.find-studs.expected': 'Mark the centres of the studs the survey has here ({count}).',
   'operation.find-studs.none-yet':
     'The survey has no stud here yet. Find them, and enter them before you go on.',
   'operation.find-studs.unsure': 'Not sure yet: {studs}. Prove these before anything is screwed to them.',
@@ -121,9 +121,10 @@ export const operationsWords = {
   'operation.find-studs.no-drill': 'Do not drill to find a stud.',
 
   'operation.mark-holes.title': 'Mark the holes on {wall}',
-  'operation.mark-holes.count': 'Mark {count} holes on {wall}, each with its number from the wall drawing.',
+  'operation.mark-holes.count':
+    'Mark the holes on {wall} ({count}), each with its number from the wall drawing.',
   'operation.mark-holes.from': 'Measure along from the left corner, and up or down from the line.',
-  'operation.mark-holes.refused': 'Leave out {refused} holes that are refused. Cross their places off.',
+  'operation.mark-holes.refused': 'Leave out the refused ones ({refused}). Cross their places off.',
   'operation.mark-holes.ask': 'Something is still to be settled for {count} of them: do not drill those yet.',
   'operation.mark-holes.in-timber': 'A mark may be 5 mm out, and must lie 12 mm or more inside the timber.',
   'operation.mark-holes.tolerance': 'A mark may be 5 mm out and no more.',
@@ -153,7 +154,7 @@ export const operationsWords = {
   'operation.assemble.not-too-tight': 'Do not over-tighten: chipboard bursts.',
 
   'operation.set-legs.title': 'Fit and set the legs of {unit}',
-  'operation.set-legs.fit': 'Fit all {count} legs and label each with its place.',
+  'operation.set-legs.fit': 'Fit the legs ({count}) and label each with its place.',
   'operation.set-legs.wind-in': 'Wind them right in: the unit is stood up on blocks, not on its legs.',
   'operation.set-legs.wind': 'Wind leg {foot} to {extension}, floor to underside.',
   'operation.set-legs.wind.unknown': 'Leg {foot}: how far is not known yet. Read the floor at this foot.',
@@ -224,17 +225,19 @@ export const operationsWords = {
   'operation.level-tall.hold': 'One of you holds it all the while.',
 
   'operation.restrain.title': 'Restrain {unit}',
-  'operation.restrain.holes': 'Drill {count} holes {height:signed} from the line and screw it to the wall.',
-  'operation.restrain.holes.unknown': 'Drill {count} holes at their marks and screw it to the wall.',
-  'operation.restrain.holes-at-marks': 'Drill {count} holes at their marks and screw it to the wall.',
-  'operation.restrain.holes-at-marks.unknown': 'Drill {count} holes at their marks and screw it to the wall.',
   'operation.restrain.no-hole':
     'No fixing for it has been found yet. Keep hold of it; do not let go before one is.',
-  'operation.restrain.pack': 'Pack behind each screw, so that it does not pull the unit out of plumb.',
+  'operation.restrain.pack':
+    'Screw it to the wall through its back, packed behind each screw so that it is not pulled out of plumb.',
   'operation.restrain.plumb-again': 'Hold the level to it again after the last screw.',
   'operation.restrain.let-go': 'Let go of {unit} only now.',
 
   // ------------------------------------------------------------------ drilling, plates, rails
+  'operation.drill.one-hole': 'Drill one hole {along} from the left corner, {height:signed} from the line.',
+  'operation.drill.one-hole.unknown': 'Drill one hole at its mark.',
+  'operation.drill.level-holes': 'Drill {count} holes at their marks, all {height:signed} from the line.',
+  'operation.drill.level-holes.unknown': 'Drill {count} holes at their marks.',
+  'operation.drill.holes-at-marks': 'Drill {count} holes, each at its own mark.',
   'operation.drill.plug':
     'The bit suits the plug: {bit}. Go {depth} in from the finished face, no deeper than needed.',
   'operation.drill.plug.unknown':
@@ -248,16 +251,9 @@ export const operationsWords = {
 
   'operation.drill-plates.title': 'Drill for the plates of {unit}',
   'operation.drill-plates.title.cleat': 'Drill for the cleat of {unit}',
-  'operation.drill-plates.holes':
-    'Drill {count} holes {height:signed} from the line, one plate behind each top corner.',
-  'operation.drill-plates.holes.unknown':
-    'Drill {count} holes at their marks, one plate behind each top corner.',
-  'operation.drill-plates.holes-at-marks':
-    'Drill {count} holes at their marks, one plate behind each top corner.',
-  'operation.drill-plates.holes-at-marks.unknown':
-    'Drill {count} holes at their marks, one plate behind each top corner.',
   'operation.drill-plates.no-hole': 'There is no hole here yet that may be drilled. Stop, and see why.',
-  'operation.drill-plates.no-deeper': 'Set the depth stop, and let the dust fall into a vacuum.',
+  'operation.drill-plates.two-plates': 'They are for two plates, one behind each top corner.',
+  'operation.drill.no-deeper': 'Set the depth stop, and let the dust fall into a vacuum.',
 
   'operation.fix-plates.title': 'Fix the plates of {unit}',
   'operation.fix-plates.title.cleat': 'Fix the cleat of {unit}',
@@ -269,10 +265,6 @@ export const operationsWords = {
   'operation.fix-plates.where-the-level-lies': 'Lay the level across both hook-on edges.',
 
   'operation.drill-rail.title': 'Drill for the rail on {wall}',
-  'operation.drill-rail.holes': 'Drill {count} holes {height:signed} from the line.',
-  'operation.drill-rail.holes.unknown': 'Drill {count} holes at their marks.',
-  'operation.drill-rail.holes-at-marks': 'Drill {count} holes at their marks.',
-  'operation.drill-rail.holes-at-marks.unknown': 'Drill {count} holes at their marks.',
   'operation.drill-rail.no-hole': 'There is no hole here yet that may be drilled. Stop, and see why.',
 
   'operation.fix-rail.title': 'Fix the rail on {wall}',
@@ -305,6 +297,7 @@ export const operationsWords = {
     'Raise it {lift} above its place, move it in to the wall and lower it onto the hooks.',
   'operation.hang.hook.unknown':
     'Raise it above its place, move it in to the wall and lower it onto the hooks.',
+  'operation.hang.not-said': 'Nobody has said what {unit} hangs by. Do not start before that is settled.',
   'operation.hang.offer': 'Offer it up with its underside {underside:signed} from the line.',
   'operation.hang.offer.unknown': 'Offer it up to its line.',
   'operation.hang.room': 'Hooking on needs {needed} over it; there is {there}.',
@@ -351,14 +344,6 @@ export const operationsWords = {
   'operation.second-fix.title': 'Screw {unit} to the timber',
   'operation.second-fix.wall-not-known':
     'What this wall is made of is not known. Settle that before anything hangs on it.',
-  'operation.second-fix.holes':
-    'Drill {count} holes {height:signed} from the line, through the rail into the timber.',
-  'operation.second-fix.holes.unknown':
-    'Drill {count} holes at their marks, through the rail into the timber.',
-  'operation.second-fix.holes-at-marks':
-    'Drill {count} holes at their marks, through the rail into the timber.',
-  'operation.second-fix.holes-at-marks.unknown':
-    'Drill {count} holes at their marks, through the rail into the timber.',
   'operation.second-fix.no-hole':
     'No timber has been found for it yet. Keep hold of it; do not let go before there is.',
   'operation.second-fix.packing':
@@ -366,7 +351,9 @@ export const operationsWords = {
   'operation.second-fix.packing.unknown':
     'Pack timber between its back and the wall first, and screw through that.',
   'operation.second-fix.two-at-least':
-    'Two screws at least go into studs or let-in timber; board alone never carries.',
+    'Screw through the rail: two screws at least into studs or let-in timber. Board alone never carries.',
+  'operation.second-fix.one-only':
+    'Screw through the rail. One screw is not enough: find timber for a second before you let go.',
   'operation.second-fix.into-wall': 'Screw through the rail into the wall.',
   'operation.second-fix.let-go': 'Let go of {unit} only when it is screwed home.',
   'operation.screw-back.title': 'Screw {unit} back to the wall',
@@ -421,10 +408,6 @@ export const operationsWords = {
   'operation.level-base.not-to-the-floor': 'Level it to the line, never to the floor.',
 
   'operation.fix.title': 'Fix {unit} to the wall',
-  'operation.fix.holes': 'Drill {count} holes {height:signed} from the line.',
-  'operation.fix.holes.unknown': 'Drill {count} holes at their marks.',
-  'operation.fix.holes-at-marks': 'Drill {count} holes at their marks.',
-  'operation.fix.holes-at-marks.unknown': 'Drill {count} holes at their marks.',
   'operation.fix.no-hole': 'No place for its brackets has been found yet. Stop, and see why.',
   'operation.fix.brackets': 'Fix an L bracket at each side, with 15 mm screws into the unit.',
   'operation.fix.pack': 'Pack behind it first: a screw must not pull it to a hollow wall.',
@@ -449,7 +432,7 @@ export const operationsWords = {
   'operation.panel.fix': 'Clamp it, then screw from inside the unit.',
 
   'operation.prove.title': 'Stop and prove the room',
-  'operation.prove.secured': 'Check that all {count} units are secured and joined.',
+  'operation.prove.secured': 'Check that every unit ({count}) is secured, and joined to its neighbour.',
   'operation.prove.tops': 'Hold the laser to the tops of the bases: {top:signed} from the line, within 1 mm.',
   'operation.prove.tops.unknown': 'Hold the laser to the tops of the bases: all one height, within 1 mm.',
   'operation.prove.bays':
@@ -462,9 +445,9 @@ export const operationsWords = {
   'operation.worktop.stone':
     'The stone fitters template and lay it over {units}. Move no base after they have measured.',
   'operation.worktop.cutouts':
-    'Make {count} cut-outs on trestles, measured from the unit below, and seal the raw edges.',
+    'Make the cut-outs ({count}) on trestles, measured from the unit below, and seal the raw edges.',
   'operation.worktop.joints':
-    'Make {count} joints, each at half the corner’s measured angle; try it on offcuts first.',
+    'Make the joints ({count}), each at half the corner’s measured angle; try it on offcuts first.',
   'operation.worktop.lift': 'Two of you lift it, {mass}, on edge.',
   'operation.worktop.lift.unknown': 'Two of you lift it on edge. Weigh it first: nobody knows its mass yet.',
   'operation.worktop.height': 'Its top comes {height:signed} from the line; it is {thickness} thick.',
@@ -486,8 +469,8 @@ export const operationsWords = {
   'operation.connect.test-water': 'Fill it, pull the plug, and feel every joint with dry tissue.',
 
   'operation.hang-fronts.title': 'Hang the fronts of {unit}',
-  'operation.hang-fronts.doors': 'Hang {count} doors.',
-  'operation.hang-fronts.drawers': 'Fit {count} drawers and their fronts.',
+  'operation.hang-fronts.doors': 'Hang the doors ({count}).',
+  'operation.hang-fronts.drawers': 'Fit the drawers ({count}) and their fronts.',
   'operation.hang-fronts.gaps': 'Set the gaps to {gap}, alike all along.',
   'operation.hang-fronts.handles': 'Drill for handles with a jig, and a backing block behind.',
   'operation.hang-fronts.flap': 'Hold flaps while their springs are set.',
@@ -512,9 +495,9 @@ export const operationsWords = {
   'operation.finish.seal': 'Seal it to the worktop when both are dry and clean.',
 
   'operation.snag.title': 'Snag and hand over',
-  'operation.snag.walk': 'Walk round all {count} units: every door, drawer, gap and handle.',
+  'operation.snag.walk': 'Walk round every unit ({count}): doors, drawers, gaps, handles.',
   'operation.snag.seal': 'Seal what is to be sealed, and keep it dry for a day.',
-  'operation.snag.map': 'Hand over the wall drawings with all {holes} holes on them.',
+  'operation.snag.map': 'Hand over the wall drawings with every hole on them ({holes}).',
   'operation.snag.hand-over':
     'Hand over sheets, spare parts, and where water, gas and electricity are shut off.',
 

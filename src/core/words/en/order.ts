@@ -3,9 +3,9 @@ export const orderWords = {
   'because.delivery-before-assembly': '{unit}, {width} wide, is counted before it is opened.',
   'because.delivery-before-assembly.unknown': '{unit} is counted before it is opened.',
   'because.isolate-before-hole':
-    '{count} holes up to {depth} deep for {what}: everything is off and proved off first.',
+    'Holes for {what} ({count}) go up to {depth} deep: everything is off and proved off first.',
   'because.isolate-before-hole.unknown':
-    '{count} holes for {what}, depth not known yet: everything is off and proved off first.',
+    'How deep the holes for {what} ({count}) go is not known yet: everything is off and proved off first.',
   'because.isolate-before-hole.no-hole-yet': '{what} is drilled for: everything is off and proved off first.',
   'because.asbestos-before-hole':
     'Built in {year}, before {limit}: no hole for {what} before a sample has been tested.',
@@ -16,9 +16,12 @@ export const orderWords = {
   'because.trace-before-hole.unknown':
     'A place or depth in {wall} is not known yet: the whole wall is traced before it is drilled.',
   'because.trace-before-hole.no-hole-yet': '{wall} is drilled here: it is traced first.',
-  'because.trace-while-live': '{wall} is traced to {depth} while its cables are still live: a dead one is harder to find.',
-  'because.trace-while-live.unknown': '{wall} is traced while its cables are still live: a dead one is harder to find.',
-  'because.trace-while-live.no-hole-yet': '{wall} is traced while its cables are still live: a dead one is harder to find.',
+  'because.trace-while-live':
+    '{wall} is traced to {depth} while its cables are still live: a dead one is harder to find.',
+  'because.trace-while-live.unknown':
+    '{wall} is traced while its cables are still live: a dead one is harder to find.',
+  'because.trace-while-live.no-hole-yet':
+    '{wall} is traced while its cables are still live: a dead one is harder to find.',
   'because.line-before-marks.floor':
     'Drops are read down from the line; the highest floor lies {high:signed} from it.',
   'because.line-before-marks.floor.unknown': 'Drops are read down from the line.',
@@ -42,8 +45,8 @@ export const orderWords = {
     'Hole {hole} on {wall} lies {along} from the left corner, off the unit’s mark.',
   'because.heights-before-holes.along.unknown': 'Hole {hole} on {wall} is measured off the unit’s mark.',
   'because.heights-before-holes.drill':
-    '{count} holes are drilled where they are marked: the first at {along}, {height:signed} from the line.',
-  'because.heights-before-holes.drill.unknown': '{count} holes are drilled where they are marked.',
+    'Holes ({count}) are drilled where they are marked: the first at {along}, {height:signed} from the line.',
+  'because.heights-before-holes.drill.unknown': 'Holes ({count}) are drilled where they are marked.',
   'because.lines-before-placing.side': '{unit} comes to marks at {left} and {right}: they are there first.',
   'because.lines-before-placing.side.unknown': '{unit} comes to its marks: they are there first.',
   'because.lines-before-placing.top': '{unit} is levelled with its top {height:signed} from the line.',
@@ -72,8 +75,8 @@ export const orderWords = {
   'because.plates-before-hung.unknown': '{unit} hangs on its plates.',
   'because.plates-before-hung.rail': '{unit} hangs on the rail, its edge {edge:signed} from the line.',
   'because.plates-before-hung.rail.unknown': '{unit} hangs on the rail.',
-  'because.drill-before-fix': 'Its screws go into {count} holes, up to {depth} deep.',
-  'because.drill-before-fix.unknown': 'Its screws go into {count} holes.',
+  'because.drill-before-fix': 'Its screws go into holes ({count}) up to {depth} deep.',
+  'because.drill-before-fix.unknown': 'Its screws go into holes ({count}).',
   'because.drill-before-fix.no-hole-yet': 'Screws go into holes.',
   'because.upright-before-placed': '{unit}, {height} high, is walked in upright.',
   'because.upright-before-placed.unknown': '{unit} is walked in upright.',

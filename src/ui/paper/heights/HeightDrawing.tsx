@@ -80,6 +80,7 @@ function OneBar({ bar: { min, max }, at }: { readonly bar: Bar; readonly at: Pla
   const from = min === null ? 0 : at(min)
   const to = max === null ? 100 : at(max)
   const outside = to - from < NARROW
+  if (min !== null && min === max) return <End at={from} text={tenths(min)} isBefore={false} />
   return (
     <>
       <i className="bar" style={{ left: `${from}%`, width: `${Math.max(0, to - from)}%` }} />

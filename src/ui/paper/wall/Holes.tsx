@@ -5,6 +5,17 @@ import { type Box, placeLabels } from './spread'
 
 const RADIUS = 6.5
 
+/** The place every mark of a hole takes up on the wall. */
+export function markBoxes(holes: readonly Hole[], pen: Pen): readonly Box[] {
+  const r = (RADIUS + 2) * pen.step
+  return holes.flatMap((hole) => {
+    const [along, z] = [valueOf(hole.along), valueOf(hole.height)]
+    return along === undefined || z === undefined
+      ? []
+      : [{ x: along - r, y: pen.y(z) - r, w: 2 * r, h: 2 * r }]
+  })
+}
+
 export interface PlacedHole {
   readonly hole: Hole
   readonly x: number

@@ -1,7 +1,7 @@
 import { valueOf } from '../../../core/figure'
 import type { Band, WallThing } from '../../../core/plan/types'
 import { COLORS, type Pen, textWidth } from './pen'
-import { stagger } from './spread'
+import { type Box, stagger } from './spread'
 
 const IN_WALL = new Set<WallThing['kind']>(['stud', 'nogging', 'pattress'])
 
@@ -19,6 +19,16 @@ function rectOf(thing: WallThing, { span, y }: Pen): Rect | null {
   if (left === undefined || right === undefined || top === undefined || bottom === undefined) return null
   return { x: left, y: y(top), width: right - left, height: top - bottom }
 }
+
+/** What sockets, doors and windows take up on the wall. */
+export function thingBoxes(things: readonly WallThing[], pen: Pen): readonly Box[] {
+  return things.flatMap((thing) => {
+    const rect = isOnWall(thing) ? rectOf(thing, pen) : null
+    return rect === null ? [] : [{ x: rect.x, y: rect.y, w: rect.width, h: rect.height }]
+  })
+}
+
+const isOnWall = ({ kind }: WallThing): boolean => !IN_WALL.has(kind) && kind !== 'service'
 
 /** Studs, with how far along their middles are, and timber let in between them. */
 export function Timber({ things, pen }: { readonly things: readonly WallThing[]; readonly pen: Pen }) {
@@ -113,7 +123,7 @@ export function Bands({
 /** Sockets, doors and windows. */
 export function OnWall({ things, pen }: { readonly things: readonly WallThing[]; readonly pen: Pen }) {
   return things.map((thing) => {
-    const rect = IN_WALL.has(thing.kind) || thing.kind === 'service' ? null : rectOf(thing, pen)
+    const rect = isOnWall(thing) ? rectOf(thing, pen) : null
     if (rect === null) return null
     return (
       <rect

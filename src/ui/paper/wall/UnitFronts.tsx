@@ -1,13 +1,20 @@
 import { valueOf } from '../../../core/figure'
 import type { UnitPlan } from '../../../core/plan/types'
 import { COLORS, type Pen, type Reaching, textWidth } from './pen'
-import type { Box } from './spread'
+import { type Box, overlaps } from './spread'
 
-/** The lettering of a unit's name: on its front, in the upper part of a base or tall unit and the middle of a wall unit. */
-export function nameBox(
-  unit: UnitPlan,
-  pen: Pen,
-): (Box & { readonly size: number; readonly lines: readonly string[] }) | null {
+/** A unit's name as it is lettered, in one line or two. */
+export interface NameBox extends Box {
+  readonly unit: string
+  readonly size: number
+  readonly lines: readonly string[]
+}
+
+/** Where up a front a name may stand, the middle first. */
+const PLACES = [0.5, 0.68, 0.32, 0.82, 0.18]
+
+/** The lettering of a unit's name: in the middle of its front, or as near to it as other things on the wall let it. */
+export function nameBox(unit: UnitPlan, pen: Pen, taken: readonly Box[]): NameBox | null {
   const [left, right, bottom, top] = edges(unit)
   if (left === undefined || right === undefined || bottom === undefined || top === undefined) return null
   const room = right - left - 8 * pen.step
@@ -16,7 +23,16 @@ export function nameBox(
   const size = Math.min(pen.text, room / widest)
   const w = widest * size
   const h = lines.length * size * 1.25
-  return { x: (left + right) / 2 - w / 2, y: pen.y((top + bottom) / 2) - h / 2, w, h, size, lines }
+  const boxes = PLACES.map((part) => ({
+    unit: unit.unit,
+    x: (left + right) / 2 - w / 2,
+    y: pen.y(bottom + part * (top - bottom)) - h / 2,
+    w,
+    h,
+    size,
+    lines,
+  }))
+  return boxes.find((box) => !taken.some((other) => overlaps(box, other))) ?? boxes[0] ?? null
 }
 
 /** A name in two lines, broken at the space nearest its middle. */
@@ -83,30 +99,26 @@ function Legs({
 }
 
 /** Names over everything that is drawn on the fronts, with a rim of paper so that hatching does not cross them. */
-export function UnitNames({ units, pen }: { readonly units: readonly UnitPlan[]; readonly pen: Pen }) {
-  return units.map((unit) => {
-    const box = nameBox(unit, pen)
-    if (box === null) return null
-    return (
-      <text
-        key={unit.unit}
-        textAnchor="middle"
-        fontSize={box.size}
-        fontWeight="600"
-        fill={COLORS.ink}
-        stroke={COLORS.paper}
-        strokeWidth={4 * pen.step}
-        strokeLinejoin="round"
-        paintOrder="stroke"
-      >
-        {box.lines.map((line, i) => (
-          <tspan key={line} x={box.x + box.w / 2} y={box.y + (i + 0.95) * box.size * 1.2}>
-            {line}
-          </tspan>
-        ))}
-      </text>
-    )
-  })
+export function UnitNames({ names, pen }: { readonly names: readonly NameBox[]; readonly pen: Pen }) {
+  return names.map((box) => (
+    <text
+      key={box.unit}
+      textAnchor="middle"
+      fontSize={box.size}
+      fontWeight="600"
+      fill={COLORS.ink}
+      stroke={COLORS.paper}
+      strokeWidth={4 * pen.step}
+      strokeLinejoin="round"
+      paintOrder="stroke"
+    >
+      {box.lines.map((line, i) => (
+        <tspan key={line} x={box.x + box.w / 2} y={box.y + (i + 0.8) * box.size * 1.25}>
+          {line}
+        </tspan>
+      ))}
+    </text>
+  ))
 }
 
 /** Units of the next wall that stand in this one's corner: their outline only. */

@@ -3,8 +3,8 @@ import type { Plan, UnitPlan, WallFrame } from '../../../core/plan/types'
 import { wallName } from '../../names'
 import { Chain, ScaleBar, Whole } from './Dimensions'
 import { HeightLines } from './HeightLines'
-import { Holes, placeHoles } from './Holes'
-import { Bands, OnWall, Services, Timber } from './InWall'
+import { Holes, markBoxes, placeHoles } from './Holes'
+import { Bands, OnWall, Services, Timber, thingBoxes } from './InWall'
 import { COLORS, floorOn, type Pen, penFor, reachingInto, unitsOn } from './pen'
 import { nameBox, ReachingUnits, UnitFronts, UnitNames } from './UnitFronts'
 
@@ -23,12 +23,10 @@ export function WallDrawing({ plan, frame, id }: Props) {
   const [w, h] = [span.right - span.left, span.top - span.bottom]
   const units = unitsOn(plan, frame.wall)
   const things = plan.wallThings?.filter((t) => t.wall === frame.wall) ?? []
-  const names = units.flatMap((u) => nameBox(u, pen) ?? [])
-  const placed = placeHoles(
-    plan.holes.filter((hole) => hole.wall === frame.wall),
-    pen,
-    names,
-  )
+  const holes = plan.holes.filter((hole) => hole.wall === frame.wall)
+  const taken = [...thingBoxes(things, pen), ...markBoxes(holes, pen)]
+  const names = units.flatMap((u) => nameBox(u, pen, taken) ?? [])
+  const placed = placeHoles(holes, pen, names)
   return (
     <svg
       className="wall-drawing"
@@ -53,7 +51,7 @@ export function WallDrawing({ plan, frame, id }: Props) {
         strokeWidth={2 * step}
       />
       <Floor plan={plan} frame={frame} pen={pen} />
-      <UnitNames units={units} pen={pen} />
+      <UnitNames names={names} pen={pen} />
       <Holes placed={placed} pen={pen} />
       <Chain units={units.filter(hangs)} length={w} y={-58 * step} pen={pen} />
       <Chain units={units.filter((u) => !hangs(u))} length={w} y={h + 44 * step} pen={pen} />

@@ -1,0 +1,58 @@
+import type { Ref } from 'react'
+import { hasValue } from '../core/figure'
+import type { Operation, OperationCheck } from '../core/plan/types'
+import { figureText, numberText } from '../core/words/format'
+import { words } from './words'
+
+interface Props {
+  readonly operation: Operation
+  readonly list?: Ref<HTMLUListElement>
+  /** Ids of the checks answered; null: it was done before, with all of them. */
+  readonly ticked: ReadonlySet<string> | null
+  readonly onTick: (ticked: ReadonlySet<string>) => void
+}
+
+/** What has to be looked at before an operation is called done, each with what it should be. */
+export function Checks({ operation, list, ticked, onTick }: Props) {
+  if (operation.checks.length === 0) return null
+  const toggle = (id: string, was: ReadonlySet<string>) =>
+    onTick(was.has(id) ? new Set([...was].filter((other) => other !== id)) : new Set([...was, id]))
+  return (
+    <ul className="checks" aria-label="Checks" ref={list}>
+      {operation.checks.map((check) => (
+        <li key={`${operation.id} ${check.id}`}>
+          <label>
+            <input
+              type="checkbox"
+              checked={ticked?.has(check.id) ?? true}
+              disabled={ticked === null}
+              onChange={() => ticked !== null && toggle(check.id, ticked)}
+            />
+            <span>
+              {words(check.ask)}
+              <Target check={check} />
+            </span>
+          </label>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function Target({ check: { target, tolerance } }: { readonly check: OperationCheck }) {
+  const text = targetText(target, tolerance)
+  return text === null ? null : <small> {text}</small>
+}
+
+/** "145 mm, give or take 2" for a check with a target; null for one that is answered by looking. */
+export function targetText(
+  target: OperationCheck['target'],
+  tolerance: OperationCheck['tolerance'],
+): string | null {
+  if (target === null) return null
+  if (!hasValue(target)) return 'What it should be is not known yet.'
+  const within = tolerance === null || !hasValue(tolerance) ? null : numberText({ ...tolerance, pm: 0.1 })
+  if (target.value === 0 && within !== null)
+    return `At most ${within} ${target.unit === 'mm' ? 'mm' : ''}.`.replace(' .', '.')
+  return `${figureText({ ...target, state: 'known' })}${within === null ? '' : `, give or take ${within}`}.`
+}
