@@ -17,11 +17,22 @@ export function LookRound({ isTurned, onTurn, onReset, onAgain }: Props) {
     <div className="look-round">
       <button
         type="button"
-        className="look-button words"
+        className="look-button words toggle"
         aria-expanded={isOpen}
         onClick={() => setOpen(!isOpen)}
       >
-        {isOpen ? 'Close' : 'Look round'}
+        <svg
+          viewBox="0 0 24 24"
+          aria-hidden="true"
+          focusable="false"
+          fill="none"
+          stroke="currentColor"
+          strokeWidth="2"
+        >
+          <path d="M2 12c3-5 6-7 10-7s7 2 10 7c-3 5-6 7-10 7s-7-2-10-7z" />
+          <circle cx="12" cy="12" r="3" />
+        </svg>
+        <span>{isOpen ? 'Close' : 'Look round'}</span>
       </button>
       {isOpen && (
         <>

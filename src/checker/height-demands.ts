@@ -3,7 +3,7 @@ import { ceilingOver } from './fixed-things'
 import type { GivenAppliance, GivenFinishing, GivenHeight, GivenUnit, GivenWish } from './given'
 import { placePoint } from './levels'
 import { exactly, less, type Measure, notKnown, nought, orElse, plus, sum, taken, work } from './measure'
-import { floorAt, floorUnder } from './obligations/legs'
+import { finished, floorAt, floorUnder } from './obligations/legs'
 import { hull } from './polygon'
 import { groupOf, isCarcass, isHung, type UnitStretch } from './positions'
 import { boxesOf, finalPose } from './replay'
@@ -21,6 +21,8 @@ export interface OwnDemand {
 }
 
 const FINGERS = 10
+/** Where a finish still to come is laid in the bays of appliances. */
+const BAY_FINISH = ['everywhere', 'bays-and-front']
 
 export const ownDemands = oncePerCase((c: Case): readonly OwnDemand[] => {
   const units = [...c.units.values()].filter((u) => isCarcass(u.unit))
@@ -97,7 +99,7 @@ function onFloor(c: Case, at: UnitStretch): OwnDemand {
     id: `shim-floor:${at.unit.id}`,
     say: 'the carcass stays off the floor',
     height: underside(c, at.unit.id),
-    min: highest(floorsAt(c, at.wall, corners(at))),
+    min: finished(c, highest(floorsAt(c, at.wall, corners(at))), ['everywhere']),
     max: null,
   }
 }
@@ -156,7 +158,7 @@ function carcassHeights(c: Case): readonly OwnDemand[] {
 function bays(c: Case, appliance: GivenAppliance): readonly OwnDemand[] {
   const bay = [...c.units.values()].find((u) => u.unit.applianceBay === appliance.id && !isCarcass(u.unit))
   if (bay === undefined) return []
-  const floors = floorsAt(c, bay.wall, corners(bay))
+  const floors = floorsAt(c, bay.wall, corners(bay)).map((z) => finished(c, z, BAY_FINISH))
   const top = chosen(c, 'base-top')
   const gap = orElse(appliance.workingGap, nought)
   const front = sum(bay.out, bay.unit.depth)

@@ -39,7 +39,7 @@ const STEPS = 12
  * come out; one of them must.
  */
 export interface HoleGroup {
-  readonly ways: readonly (readonly ExpectedHole[])[]
+  readonly ways: readonly (() => readonly (readonly ExpectedHole[])[])[]
 }
 
 export function expectedHoles(c: Case): readonly HoleGroup[] {
@@ -53,8 +53,8 @@ export function expectedHoles(c: Case): readonly HoleGroup[] {
     ...units.filter((u) => hasBrackets(u.unit)).map((u) => (how: Refusing) => bracketHoles(c, u, how)),
   ]
   return [
-    ...fixed.map((holes) => ({ ways: [holes] })),
-    ...moving.map((places) => ({ ways: REFUSING.flatMap((how) => withOpen(c, places(how))) })),
+    ...fixed.map((holes) => ({ ways: [() => [holes]] })),
+    ...moving.map((places) => ({ ways: REFUSING.map((how) => () => withOpen(c, places(how))) })),
   ]
 }
 
@@ -65,15 +65,15 @@ export function expectedHoles(c: Case): readonly HoleGroup[] {
 interface Refusing {
   readonly perhaps: boolean
   readonly margin: number
+  /** Only timber is taken to carry, and steel studs are passed over. */
+  readonly timber: boolean
 }
-const SURELY: Refusing = { perhaps: false, margin: 0 }
-const EDGES_GOOD_TO = 4
-const REFUSING: readonly Refusing[] = [
-  SURELY,
-  { perhaps: true, margin: 0 },
-  { perhaps: false, margin: EDGES_GOOD_TO },
-  { perhaps: true, margin: EDGES_GOOD_TO },
-]
+const SURELY: Refusing = { perhaps: false, margin: 0, timber: false }
+/** Edges of bands and places of holes together are good to a few mm; places are 10 mm apart. */
+const EDGES_GOOD_TO = [0, 4, 8]
+const REFUSING: readonly Refusing[] = [false, true].flatMap((timber) =>
+  [false, true].flatMap((perhaps) => EDGES_GOOD_TO.map((margin) => ({ perhaps, margin, timber }))),
+)
 
 /** On a wall where the place of something is not known, where a hole can go need not be known either. */
 function withOpen(c: Case, holes: readonly ExpectedHole[]): readonly (readonly ExpectedHole[])[] {
@@ -249,7 +249,7 @@ function studHoles(
 ): readonly ExpectedHole[] {
   const { from, to } = window(at, EDGE_OF_STUD)
   if (from.value === null || to.value === null) return []
-  const studs = usableStuds(wall, from.value, to.value)
+  const studs = usableStuds(wall, from.value, to.value).filter((s) => !how.timber || s.material !== 'steel')
   const free = studs.filter((stud) => !isRefused(c, wall.id, fromLeft(wall, stud.centre), height, how))
   const chosen = new Set([free[0]?.id, free.at(-1)?.id])
   return studs.flatMap((stud): readonly ExpectedHole[] => {

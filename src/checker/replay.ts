@@ -58,11 +58,20 @@ export function pathBlockers(c: Case, path: PlacingPath): readonly string[] {
 
 const allPathBlockers = oncePerCase((c) => new Map(c.plan.paths.map((path) => [path, blockersOf(c, path)])))
 
+/** Two units whose places overlap, with a finding that stops the work for it: no order brings both in. */
+export function saidToOverlap(c: Case, one: string, other: string): boolean {
+  const said = c.plan.findings.some(
+    (f) => f.weight === 'stop' && f.about.includes(one) && f.about.includes(other),
+  )
+  const solid = standingSolid(c, other)
+  return said && standingSolid(c, one).some((a) => solid.some((b) => meets(a, b)))
+}
+
 function blockersOf(c: Case, path: PlacingPath): readonly string[] {
   const swept = sweptSolid(c, path)
-  return others(c, path.unit).filter((id) =>
-    standingSolid(c, id).some((solid) => swept.some((s) => meets(s, solid))),
-  )
+  return others(c, path.unit)
+    .filter((id) => !saidToOverlap(c, path.unit, id))
+    .filter((id) => standingSolid(c, id).some((solid) => swept.some((s) => meets(s, solid))))
 }
 
 /** Units that, standing in their place, would be met while this one is stood up, or would take up the floor it needs. */

@@ -88,8 +88,11 @@ function Picture(props: WalkthroughProps) {
     parts.current = names
   }, [])
   const onFrame = useCallback(
-    (drawCalls: number) => {
-      if (box.current !== null) box.current.dataset['drawCalls'] = String(drawCalls)
+    (drawCalls: number, frame: number) => {
+      if (box.current !== null) {
+        box.current.dataset['drawCalls'] = String(drawCalls)
+        box.current.dataset['frame'] = String(frame)
+      }
       if (told.current === parts.current) return
       told.current = parts.current
       onReady?.({ drawCalls, parts: parts.current })

@@ -7,7 +7,10 @@ type Say = (name: string, figures: Readonly<Record<string, unknown>>) => void
 /** The picture in a real browser: first frame, script per frame, draw calls, idle frames; and what has to be fetched. */
 export async function benchPicture(say: Say) {
   const { firstLoadKb, sceneKb } = builtSizes()
-  say('size', { firstLoadGzipKb: round(firstLoadKb), sceneGzipKb: sceneKb === undefined ? null : round(sceneKb) })
+  say('size', {
+    firstLoadGzipKb: round(firstLoadKb),
+    sceneGzipKb: sceneKb === undefined ? null : round(sceneKb),
+  })
   const served = await serveFolder()
   const browser = await launchChromium()
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, reducedMotion: 'reduce' })
@@ -43,7 +46,12 @@ function countFrames() {
   const seen = { calls: 0, frames: 0, jsMs: 0, last: 0 }
   ;(globalThis as unknown as { benchSeen: typeof seen }).benchSeen = seen
   const proto = WebGL2RenderingContext.prototype
-  for (const name of ['drawElements', 'drawArrays', 'drawElementsInstanced', 'drawArraysInstanced'] as const) {
+  for (const name of [
+    'drawElements',
+    'drawArrays',
+    'drawElementsInstanced',
+    'drawArraysInstanced',
+  ] as const) {
     const draw = proto[name] as (...args: unknown[]) => void
     Object.assign(proto, {
       [name](this: WebGL2RenderingContext, ...args: unknown[]) {

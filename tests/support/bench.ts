@@ -4,8 +4,8 @@
  */
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { workThrough } from '../../src/core/plan/entry'
 import { blockingGraphs } from '../../src/core/placing/blocking'
+import { workThrough } from '../../src/core/plan/entry'
 import { benchPicture } from './bench-picture'
 import { largeKitchen } from './large-kitchen'
 import { ROOT } from './root'

@@ -31,8 +31,11 @@ export type Outcome = { readonly plan: Plan } | { readonly why: string }
 export function planOrWhy(file: KitchenFile): Outcome {
   const outcome = workThrough(file)
   if (outcome.kind === 'plan') return { plan: outcome.plan }
-  if (outcome.kind === 'refused') return { why: `refused: ${outcome.problems.map((p) => p.message).join(' ')}` }
-  return { why: `no order: ${JSON.stringify(outcome.noPlan.trapped)}${JSON.stringify(outcome.noPlan.conflicts)}` }
+  if (outcome.kind === 'refused')
+    return { why: `refused: ${outcome.problems.map((p) => p.message).join(' ')}` }
+  return {
+    why: `no order: ${JSON.stringify(outcome.noPlan.trapped)}${JSON.stringify(outcome.noPlan.conflicts)}`,
+  }
 }
 
 /** A band has edges and says what they came from, though it is no figure: one that lacks something counts as unknown. */
@@ -54,22 +57,32 @@ function bandFigures(bands: readonly Band[], into: Map<string, Figure>): void {
 export function figuresOf(plan: Plan): ReadonlyMap<string, Figure> {
   const all = figuresIn(plan)
   bandFigures(plan.bands, all)
-  return new Map([...all].filter(([name]) => !/\/(say|because|does|against|ask|title|label|cautions)(\/|$)/.test(name)))
+  return new Map(
+    [...all].filter(([name]) => !/\/(say|because|does|against|ask|title|label|cautions)(\/|$)/.test(name)),
+  )
 }
 
 const shown = (figure: Figure | undefined): string =>
-  figure === undefined ? 'not there' : hasValue(figure) ? `${figure.value} ${figure.unit} (${figure.state})` : 'unknown'
+  figure === undefined
+    ? 'not there'
+    : hasValue(figure)
+      ? `${figure.value} ${figure.unit} (${figure.state})`
+      : 'unknown'
 
 /** Things of a plan that come and go whole, and the facts that decide it: names as figures have them. */
 function wholeThings(plan: Plan): ReadonlyMap<string, readonly InputId[]> {
-  return new Map([
-    ...plan.holes.map((h) => [`holes/${h.id}`, [...h.along.from, ...h.height.from, ...h.depth.from]] as const),
-    ...plan.findings.map((f) => [`findings/${f.id}`, f.from] as const),
-    ...plan.operations.map((o) => [`operations/${o.id}`, o.from] as const),
-    ...plan.reasons.map((r) => [`reasons/${r.id}`, r.from] as const),
-    // A reading is drawn where it has a place in the room, whatever was read there.
-    ...plan.floor.points.map((p) => [`floor/points/${p.id}`, null] as const),
-  ].map(([name, from]) => [name, from ?? ANY]))
+  return new Map(
+    [
+      ...plan.holes.map(
+        (h) => [`holes/${h.id}`, [...h.along.from, ...h.height.from, ...h.depth.from]] as const,
+      ),
+      ...plan.findings.map((f) => [`findings/${f.id}`, f.from] as const),
+      ...plan.operations.map((o) => [`operations/${o.id}`, o.from] as const),
+      ...plan.reasons.map((r) => [`reasons/${r.id}`, r.from] as const),
+      // A reading is drawn where it has a place in the room, whatever was read there.
+      ...plan.floor.points.map((p) => [`floor/points/${p.id}`, null] as const),
+    ].map(([name, from]) => [name, from ?? ANY]),
+  )
 }
 
 const ANY: readonly InputId[] = ['*']
@@ -83,11 +96,12 @@ export function beforeBlanking(plan: Plan): Before {
   return { figures: figuresOf(plan), things: wholeThings(plan) }
 }
 
-/** The thing a figure belongs to, by its name: operations list the figures of holes under the hole's own id. */
+/** The thing a figure belongs to, by its name: lines to drill on and figures of operations are named by their hole. */
 function thingOf(name: string, { things }: Before): string {
   const [list = '', id = '', third = '', fourth = ''] = name.split('/')
-  const hole = `holes/${fourth.replace(/\.(along|height|depth)$/, '')}`
-  if (list === 'operations' && third === 'figures' && things.has(hole)) return hole
+  const hole = `holes/${(list === 'lines' ? id : fourth).replace(/^drill\./, '').replace(/\.(along|height|depth)$/, '')}`
+  const isOfHole = list === 'lines' || (list === 'operations' && third === 'figures')
+  if (isOfHole && things.has(hole)) return hole
   return list === 'floor' ? `${list}/${id}/${third}` : `${list}/${id}`
 }
 
@@ -118,7 +132,8 @@ export function compareBlanked(fact: InputId, before: Before, after: Before): Bl
       if (wentWhole(name, fact, before, after)) counts.whole++
       else note('gone')
     } else if (hasValue(was) && !hasValue(is)) note('lost')
-    else if (hasValue(is) && (!hasValue(was) || was.value !== is.value || was.state !== is.state)) note('moved')
+    else if (hasValue(is) && (!hasValue(was) || was.value !== is.value || was.state !== is.state))
+      note('moved')
   }
   return { faults, ...counts }
 }

@@ -38,9 +38,26 @@ export function largeKitchen(count: number): unknown {
     units,
     worktops: [],
     fixings: [
-      { id: 'plug', kind: 'screw-and-plug', diameter: 6, length: 90, bit: 8, holeDepth: 55, embedment: 50, for: ['plate', 'base-bracket'], into: ['brick'], pull: 900, shear: 900 },
+      {
+        id: 'plug',
+        kind: 'screw-and-plug',
+        diameter: 6,
+        length: 90,
+        bit: 8,
+        holeDepth: 55,
+        embedment: 50,
+        for: ['plate', 'base-bracket'],
+        into: ['brick'],
+        pull: 900,
+        shear: 900,
+      },
     ],
-    crew: { people: [{ id: 'one', filter: 'man' }, { id: 'two', filter: 'man' }] },
+    crew: {
+      people: [
+        { id: 'one', filter: 'man' },
+        { id: 'two', filter: 'man' },
+      ],
+    },
   }
 }
 
@@ -71,7 +88,17 @@ function unitOf(i: number, perWall: number) {
   const wall = Math.floor(i / 2) < perWall ? 'a' : 'c'
   const slot = Math.floor(i / 2) % perWall
   const order = { left: { at: 200 + slot * 600 } }
-  const sizes = { wall, order, width: 600, board: 18, back: 8, front: 18, shelves: 1, assembled: 'flat-packed', contents: 40 }
+  const sizes = {
+    wall,
+    order,
+    width: 600,
+    board: 18,
+    back: 8,
+    front: 18,
+    shelves: 1,
+    assembled: 'flat-packed',
+    contents: 40,
+  }
   if (i % 2 === 0) {
     return {
       ...sizes,
@@ -98,6 +125,15 @@ function unitOf(i: number, perWall: number) {
     depth: 300,
     void: 16,
     stands: 'plates',
-    hanging: { plateBelowTop: 40, plateHoleBelow: 10, plateHoles: 1, hangerIn: 40, hookLift: 12, up: 8, down: 8, heightScrew: { perTurn: 1.25 } },
+    hanging: {
+      plateBelowTop: 40,
+      plateHoleBelow: 10,
+      plateHoles: 1,
+      hangerIn: 40,
+      hookLift: 12,
+      up: 8,
+      down: 8,
+      heightScrew: { perTurn: 1.25 },
+    },
   }
 }

@@ -36,13 +36,28 @@ function checkKnown(c: Case, group: Group): void {
   const product = missing.every((id) => !id.startsWith('floor') && !id.startsWith('walls'))
   for (const { of, height } of c.plan.heights.values) {
     if (!of.startsWith(`${group}-`)) continue
-    if (missing.length > 0 && (height.state === 'known' || (height.state === 'assumed' && !product))) {
-      c.refuse('unknown', of, `it is given although ${missing[0] ?? ''} is not known`)
+    const unread = missing.filter((id) => !isStoodInFor(c, id))
+    if (unread.length > 0 && (height.state === 'known' || (height.state === 'assumed' && !product))) {
+      c.refuse('unknown', of, `it is given although ${unread[0] ?? ''} is not known`)
     }
     if (height.state === 'unknown' && everywhere.length === 0 && ceilingRead(c)) {
       c.refuse('unknown', of, 'it is called unknown although nothing it rests on is')
     }
   }
+}
+
+/** A size of a unit, or its feet, for which the plan uses a stated default and says so. */
+function isStoodInFor(c: Case, id: string): boolean {
+  const [list, name = '', field] = id.split('.')
+  const plan = list === 'units' ? c.planUnits.get(name) : undefined
+  if (plan === undefined) return false
+  if (field === 'feet') return plan.legs.some((leg) => leg.floor.state === 'assumed')
+  const sizes: Readonly<Record<string, string>> = {
+    width: plan.width.state,
+    height: plan.height.state,
+    depth: plan.depth.state,
+  }
+  return field !== undefined && sizes[field] === 'assumed'
 }
 
 /** Facts that the heights of a group surely rest on and that are not known. */
@@ -55,9 +70,11 @@ function groupMissing(c: Case, group: Group): readonly string[] {
   const limits = ownDemands(c)
     .filter((d) => kinds.some((kind) => d.id.startsWith(`${kind}:`)) && about(d.id))
     .flatMap((d) => [...(d.min?.missing ?? []), ...(d.max?.missing ?? [])])
-  const heights = c.given.units.filter((u) => groupOf(u) === group).flatMap((u) => u.height.missing)
-  const stands = c.given.units.filter((u) => groupOf(u) === group && u.stands === null)
-  return [...limits, ...heights, ...stands.map((u) => `units.${u.id}.stands`)]
+  const own = c.given.units.filter((u) => groupOf(u) === group)
+  const heights = own.flatMap((u) => u.height.missing)
+  const feet = own.filter((u) => u.stands === 'legs' && u.feet.length === 0).map((u) => `units.${u.id}.feet`)
+  const stands = own.filter((u) => u.stands === null).map((u) => `units.${u.id}.stands`)
+  return [...limits, ...heights, ...feet, ...stands]
 }
 
 function ceilingRead(c: Case): boolean {

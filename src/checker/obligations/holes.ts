@@ -2,7 +2,7 @@ import type { Hole } from '../../core/plan/types'
 import { agree, NEAR, round } from '../agree'
 import { hits } from '../bands'
 import { type Case, wallOf } from '../case'
-import { type ExpectedHole, expectedHoles } from '../hole-places'
+import { type ExpectedHole, expectedHoles, type HoleGroup } from '../hole-places'
 import { isKnown } from '../measure'
 import { drills } from '../must-come-before'
 import { type Refusal, type Refuse, refusalList } from '../report'
@@ -12,13 +12,10 @@ import { checkDepth } from './hole-depth'
 
 /** Every hole is where the rules of the trade put it, none is missing, and none is called better than it is. */
 export function checkHoles(c: Case): void {
-  const groups = expectedHoles(c).map(({ ways }) =>
-    ways.map((holes) => ({ holes, faults: faultsOf(c, holes) })),
-  )
-  const expected = groups.flatMap((ways) => {
-    const best = ways.toSorted((a, b) => a.faults.length - b.faults.length)[0]
-    for (const { rule, what, say } of best?.faults ?? []) c.refuse(rule, what, say)
-    return best?.holes ?? []
+  const expected = expectedHoles(c).flatMap((group) => {
+    const { holes, faults } = bestWay(c, group)
+    for (const { rule, what, say } of faults) c.refuse(rule, what, say)
+    return holes
   })
   for (const hole of c.plan.holes) {
     if (!expected.some((e) => e.id === hole.id)) checkUnruled(c, hole)
@@ -28,6 +25,24 @@ export function checkHoles(c: Case): void {
   }
   checkNumbers(c)
   checkDrilledOnce(c)
+}
+
+/** The way the holes of a group come out that the plan keeps, or else the one it is nearest to. */
+function bestWay(c: Case, group: HoleGroup): Way {
+  let best: Way | undefined
+  for (const ways of group.ways) {
+    for (const holes of ways()) {
+      const way = { holes, faults: faultsOf(c, holes) }
+      if (way.faults.length === 0) return way
+      if (best === undefined || way.faults.length < best.faults.length) best = way
+    }
+  }
+  return best ?? { holes: [], faults: [] }
+}
+
+interface Way {
+  readonly holes: readonly ExpectedHole[]
+  readonly faults: readonly Refusal[]
 }
 
 /** What is wrong with the plan if these are the holes the rules ask for. */

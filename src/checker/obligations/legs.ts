@@ -80,7 +80,13 @@ export function floorUnder(c: Case, unit: GivenUnit, foot: string): Measure {
   const id = `units.${unit.id}.feet`
   const x = own !== undefined && isKnown(own.x) ? own.x : assumed(leg?.x, id)
   const y = own !== undefined && isKnown(own.y) ? own.y : assumed(leg?.y, id)
-  return floorAt(c, at.wall, sum(at.left, x), sum(at.out, y))
+  return finished(c, floorAt(c, at.wall, sum(at.left, x), sum(at.out, y)), ['everywhere'])
+}
+
+/** The floor as it will be when the finish that is still to come has been laid, if it is laid there. */
+export function finished(c: Case, floor: Measure, where: readonly string[]): Measure {
+  const laid = c.given.finishWhere !== null && where.includes(c.given.finishWhere)
+  return laid ? sum(floor, c.given.finishToCome) : floor
 }
 
 /** Floor at a place along and out from a wall. */

@@ -3,7 +3,7 @@ import { round } from '../agree'
 import type { Case } from '../case'
 import { ceilingOver, type FixedThing, fixedThings } from '../fixed-things'
 import { gapBetween, holdsPoint, hull, type Polygon } from '../polygon'
-import { boxesOf, finalPose, pathBlockers, standingSolid, tiltBlockers } from '../replay'
+import { boxesOf, finalPose, pathBlockers, saidToOverlap, standingSolid, tiltBlockers } from '../replay'
 import { distance, meets, type Prism, prismsAt, samePose, turnBetween } from '../solids'
 import { highestOver } from '../surface'
 import {
@@ -85,6 +85,7 @@ function checkAgainstUnits(
   index: number,
 ): void {
   for (const id of standingBefore(c, index, path.unit)) {
+    if (saidToOverlap(c, path.unit, id)) continue
     const there = standingSolid(c, id)
     const met =
       segment.kind === 'move'
@@ -145,7 +146,10 @@ function checkAgainstFixed(c: Case, path: PlacingPath, fixed: readonly FixedThin
 
 function checkSweep(c: Case, path: PlacingPath, swept: readonly Prism[], fixed: readonly FixedThing[]): void {
   const what = `path of ${path.unit}`
+  const inPlace = standingSolid(c, path.unit)
   for (const { id, solid } of fixed) {
+    // A unit whose very place is in something fixed: no way in is free, and the plan has to say so.
+    if (saidToBeStuck(c, path.unit) && inPlace.some((s) => meets(s, solid))) continue
     if (swept.some((s) => meets(s, solid))) c.refuse('path blocked', what, `${id} is in the way`)
   }
   for (const { polygon, bottom, top } of swept) {

@@ -5,7 +5,9 @@ import { type Measure, sum } from '../measure'
 import { area, hull } from '../polygon'
 import { isHung, type UnitStretch } from '../positions'
 import { planeThrough } from '../surface'
-import { floorAt, floorUnder } from './legs'
+import { finished, floorAt, floorUnder } from './legs'
+
+const BAY_FINISH = ['everywhere', 'bays-and-front']
 
 /** The walls stand where walking round the room puts them, and the floor is the one that was read. */
 export function checkSurvey(c: Case): void {
@@ -84,9 +86,14 @@ function checkHighPoint(c: Case): void {
 
 function standingPlaces(c: Case, at: UnitStretch): readonly Measure[] {
   if (at.unit.stands === 'legs') return at.unit.feet.map((foot) => floorUnder(c, at.unit, foot.id))
-  if (isHung(at.unit)) return []
+  const bay = at.unit.kind === 'appliance-space'
+  if (!bay && (isHung(at.unit) || at.unit.stands === null)) return []
   const front = sum(at.out, at.unit.depth)
-  return [at.out, front].flatMap((out) => [at.left, at.right].map((along) => floorAt(c, at.wall, along, out)))
+  return [at.out, front].flatMap((out) =>
+    [at.left, at.right].map((along) =>
+      finished(c, floorAt(c, at.wall, along, out), bay ? BAY_FINISH : ['everywhere']),
+    ),
+  )
 }
 
 function checkPlane(c: Case): void {

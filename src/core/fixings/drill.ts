@@ -72,7 +72,7 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
       height: want.height,
       depth,
       beforeStud: work.kind === 'studs' ? backing.inFront : null,
-      objections: [...target.objections, ...troubles.map(objectionTo)],
+      objections: [...target.objections, ...troubles.filter((t) => t !== 'maybe-short').map(objectionTo)],
     },
     work.site,
   )

@@ -141,7 +141,7 @@ function doubtfulStuds(work: WallWork): readonly Finding[] {
 
 const TROUBLE: Readonly<Record<Trouble, Pick<Finding, 'rule' | 'weight'>>> = {
   'too-short': { rule: 'screw-too-short', weight: 'stop' },
-  'maybe-short': { rule: 'screw-too-short', weight: 'ask' },
+  'maybe-short': { rule: 'screw-length-marginal', weight: 'note' },
   'out-of-back': { rule: 'screw-out-of-back', weight: 'stop' },
   'none-entered': { rule: 'fixing-not-entered', weight: 'ask' },
   'no-stand-off': { rule: 'fixing-not-entered', weight: 'ask' },

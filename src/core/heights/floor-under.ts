@@ -1,6 +1,6 @@
 import { type Basis, type Figure, hasValue, unknown } from '../figure'
 import type { FloorSurface } from '../plan/types'
-import { highestOf, lowestOf } from '../survey/extremes'
+import { rangeOf } from '../survey/extremes'
 import { sum } from '../survey/sum'
 import type { HeightsContext } from './context'
 import type { Footing } from './footings'
@@ -25,8 +25,8 @@ export function floorUnder(context: HeightsContext): Pick<FloorSurface, 'highPoi
     const none = unknown('mm', ['units'], ['units'], underUnits)
     return { highPoint: { z: none, where: '' }, fall: none }
   }
-  const z = highestOf('mm', underUnits, floors)
-  const fall = sum('mm', underUnits, [z], [lowestOf('mm', underUnits, floors)])
+  const { highest: z, lowest } = rangeOf('mm', underUnits, floors)
+  const fall = sum('mm', underUnits, [z], [lowest])
   return { highPoint: { z, where: hasValue(z) ? nameAt(footings, z) : '' }, fall }
 }
 

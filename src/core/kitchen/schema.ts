@@ -222,10 +222,10 @@ const opening = z.strictObject({
   boardProjection: tape().describe(
     'Window board out from the wall. Read by: later: rules of the trade (F95).',
   ),
-  boardLeft: height.describe(
+  boardLeft: height.prefault({}).describe(
     'Underside of the window board at its left end. Read by: later: rules of the trade (F95).',
   ),
-  boardRight: height.describe(
+  boardRight: height.prefault({}).describe(
     'Underside of the window board at its right end. Read by: later: rules of the trade (F95).',
   ),
   hinge: oneOf('left', 'right', 'top', 'bottom', 'slides').describe(

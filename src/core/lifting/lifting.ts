@@ -10,6 +10,7 @@ import type { UnitPosition } from '../units/positions'
 import { zonesOf } from './hand-zone'
 import { type Aided, judgeLift, type LiftToJudge } from './lift'
 import { massesOf } from './panel-mass'
+import { isNear } from './team'
 
 type Lifted = Pick<UnitPosition, 'unit' | 'name' | 'width' | 'height' | 'depth'>
 
@@ -80,7 +81,11 @@ function findingsOf(
     const key = hasValue(mass) ? 'lifting.crew-not-known' : 'lifting.mass-not-known'
     return [finding({ ...shared, rule: 'lift-not-known', weight: 'ask', say: message(key, { unit: name }) })]
   }
-  if (aided.people !== null && aid === 'none') return []
+  if (aided.people !== null && aid === 'none') {
+    if (!isNear(filter, mass)) return []
+    const say = message('lifting.near-filter', { unit: name, mass, filter })
+    return [finding({ ...shared, rule: 'lift-near-filter', weight: 'note', say })]
+  }
   const isStop = aid === 'stop'
   return [
     finding({

@@ -66,7 +66,12 @@ export function teamsFor(people: readonly Person[], zone: HandZone, filter: Lift
 
 const strength = (figure: Figure): number => (hasValue(figure) ? figure.value : 0)
 
-/** Does a team's figure reach a mass, with the mass's own precision against it? */
+/** Does a team's figure reach a mass? The filter is no limit, so a mass is taken as it is reckoned: see `isNear`. */
 export function covers(capability: Figure, mass: Figure): boolean {
-  return hasValue(capability) && hasValue(mass) && quantise(mass.value + mass.pm) <= capability.value
+  return hasValue(capability) && hasValue(mass) && mass.value <= capability.value
+}
+
+/** Reaches it, but not by more than the mass is known to: worth weighing. */
+export function isNear(capability: Figure, mass: Figure): boolean {
+  return hasValue(capability) && hasValue(mass) && quantise(mass.value + mass.pm) > capability.value
 }

@@ -1,5 +1,5 @@
 import type { Figure } from '../figure'
-import type { Operation, WallId } from '../plan/types'
+import type { HolePurpose, Operation, UnitId, WallId } from '../plan/types'
 import { drillFor, drillingCautions } from './cautions'
 import type { Job } from './job'
 import { check, operation, shown, told, toldFigure, when } from './make'
@@ -13,12 +13,12 @@ interface Timber {
   readonly from: Figure
   readonly to: Figure
   readonly height: Figure
-  /** For whom it is needed and not yet in the survey; null: it is in the survey. */
-  readonly neededFor: string | null
+  /** For whose fixings it is needed and not yet in the survey; null: it is in the survey. */
+  readonly neededFor: { readonly unit: UnitId; readonly purpose: HolePurpose } | null
   readonly facts: readonly string[]
 }
 
-/** Timber in the survey, let in or to be let in, and timber that the second fixings need and do not find. */
+/** Timber in the survey, let in or to be let in, and timber that fixings want and do not find. */
 export function timbers(job: Job): readonly Timber[] {
   const { survey, neededNoggings } = job.context
   const planned = job.walls.flatMap((wall) =>
@@ -38,7 +38,7 @@ export function timbers(job: Job): readonly Timber[] {
       from: n.from,
       to: n.to,
       height: n.height,
-      neededFor: n.unit,
+      neededFor: { unit: n.unit, purpose: n.purpose },
       facts: [`units.${n.unit}`, `walls.${n.wall}.construction`],
     }),
   )
@@ -56,7 +56,7 @@ function fitNogging(job: Job, timber: Timber): Operation {
     does: [
       ...when(
         timber.neededFor !== null,
-        told('fit-nogging', 'needed-for', { unit: job.name(timber.neededFor ?? '') }),
+        told('fit-nogging', 'needed-for', { unit: job.name(timber.neededFor?.unit ?? '') }),
       ),
       toldFigure('fit-nogging', 'place', { from, to, height }),
       told('fit-nogging', timber.kind),

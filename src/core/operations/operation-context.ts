@@ -1,5 +1,5 @@
 import type { Achieved } from '../daylog/achieved'
-import type { Figure } from '../figure'
+import type { NeededNogging } from '../fixings/needed-nogging'
 import type { Kitchen } from '../kitchen/schema'
 import type {
   Band,
@@ -9,26 +9,12 @@ import type {
   Hole,
   PlacingPath,
   RailPlan,
-  UnitId,
   UnitPlan,
-  WallId,
   WallMark,
 } from '../plan/types'
 import type { RegionPack } from '../region/region'
 import type { Survey } from '../survey/survey'
 import type { PartPosition } from '../units/positions'
-
-/** Timber or board that must be let into a wall because a unit's second fixings find none there. */
-export interface NeededNogging {
-  readonly id: string
-  readonly wall: WallId
-  readonly unit: UnitId
-  /** Along the wall, from its left corner. */
-  readonly from: Figure
-  readonly to: Figure
-  /** Its middle, re the line. */
-  readonly height: Figure
-}
 
 /** All that has been worked out of a kitchen before its work is listed: the operations are read off this. */
 export interface OperationContext {
@@ -49,6 +35,7 @@ export interface OperationContext {
   readonly marks: readonly WallMark[]
   /** The chosen path of each unit, in the order in which the plan lists them. */
   readonly paths: readonly PlacingPath[]
+  /** Timber that must be let in because fixings find none where they are wanted. */
   readonly neededNoggings: readonly NeededNogging[]
   readonly achieved: Achieved
 }

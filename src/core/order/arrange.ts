@@ -1,7 +1,7 @@
 import type { Operation, OperationId, OrderReason, OrderReport } from '../plan/types'
 import { err, ok, type Result } from '../result'
 import { type Blocks, blocksOf } from './blocks'
-import { listSchedule } from './construct'
+import { byPlace, listSchedule } from './construct'
 import { type Loop, loopsIn } from './graph'
 import { improve } from './improve'
 import { keepOrder } from './keep'
@@ -46,7 +46,8 @@ export function arrange(input: ArrangeInput): Result<Arrangement, readonly Loop[
   const prices = pricesOf(sorted)
   const blocks = blocksOf(ids, reasons)
   const problem = problemOf(ids, reasons, blocks, prices)
-  const found = arrangeBlocks(problem, keptPlaces(ids, blocks, input.kept))
+  const stages = Int32Array.from(blocks.members, (block) => prices.stage[block[0] ?? 0] ?? 0)
+  const found = arrangeBlocks(problem, stages, keptPlaces(ids, blocks, input.kept))
   const flat = Int32Array.from([...found].flatMap((block) => blocks.members[block] ?? []))
   const { order, late } = pullTogether(ids, operations, reasons, flat)
   const parts = costParts(prices, order)
@@ -73,10 +74,19 @@ function byKey(a: ReturnType<typeof keyed>, b: ReturnType<typeof keyed>): number
   return a.operation.id < b.operation.id ? -1 : 1
 }
 
-function arrangeBlocks(problem: Problem, kept: Int32Array | null): Int32Array {
+function arrangeBlocks(problem: Problem, stages: Int32Array, kept: Int32Array | null): Int32Array {
+  const fresh = freshOrder(problem, stages)
+  return kept === null ? fresh : keepOrder(problem, kept, fresh)
+}
+
+/** The local optimum reached from the list schedule; should plain stage order beat it, the one reached from there. */
+function freshOrder(problem: Problem, stages: Int32Array): Int32Array {
   const order = listSchedule(problem)
   improve(problem, order)
-  return kept === null ? order : keepOrder(problem, kept, order)
+  const plain = byPlace(problem, stages)
+  if (costOf(problem, plain) >= costOf(problem, order)) return order
+  improve(problem, plain)
+  return plain
 }
 
 /** By block, the place of its first member in the accepted order; null when nothing was accepted. */

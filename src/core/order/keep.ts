@@ -11,7 +11,7 @@ import type { Problem } from './problem'
  * @param fresh an order made without regard to the accepted one, for a first place of the new ones
  */
 export function keepOrder(problem: Problem, kept: Int32Array, fresh: Int32Array): Int32Array {
-  const place = withNewOnes(kept, fresh)
+  const place = withNewOnes(problem, kept, fresh)
   const ways = [byPlace(problem, place), byPlaceFromEnd(problem, place)] as const
   const [putOff, broughtForward] = ways
   const order = movedFrom(kept, broughtForward) < movedFrom(kept, putOff) ? broughtForward : putOff
@@ -19,14 +19,25 @@ export function keepOrder(problem: Problem, kept: Int32Array, fresh: Int32Array)
   return order
 }
 
-/** New blocks come straight after the kept one before them in the fresh order. */
-function withNewOnes(kept: Int32Array, fresh: Int32Array): Float64Array {
+/**
+ * New blocks come straight after the kept one before them in the fresh order, or sooner where a kept block waits for
+ * them: then they come just before that one, and it keeps its place.
+ */
+function withNewOnes({ n, hard }: Problem, kept: Int32Array, fresh: Int32Array): Float64Array {
   const place = Float64Array.from(kept)
   let last = -1
   fresh.forEach((block, i) => {
     if (kept[block] === -1) place[block] = last + (i + 1) / (fresh.length + 2)
     else last = kept[block] as number
   })
+  // The fresh order keeps the hard reasons, so from its end what waits for a block has its place before the block has.
+  for (const block of [...fresh].reverse()) {
+    if (kept[block] !== -1) continue
+    for (let waiting = 0; waiting < n; waiting++) {
+      if (hard[block * n + waiting] !== 1) continue
+      place[block] = Math.min(place[block] as number, place[waiting] as number)
+    }
+  }
   return place
 }
 

@@ -1,4 +1,4 @@
-import type { Basis, Figure, FigureUnit, ValueFigure } from '../figure'
+import type { Basis, Figure, FigureUnit, InputId, ValueFigure } from '../figure'
 import { hasValue, quantise, sortedIds } from '../figure'
 import { mergedIds } from './sum'
 
@@ -7,8 +7,13 @@ import { mergedIds } from './sum'
  * if any is unknown. Its precision is as far as it could move if each lay at its own end: no more than the widest, and
  * not the sum, since only one of them is the highest at a time.
  */
-function extreme(unit: FigureUnit, basis: Basis, figures: readonly Figure[], sign: 1 | -1): Figure {
-  const from = mergedIds(figures.map((figure) => figure.from))
+function extreme(
+  unit: FigureUnit,
+  basis: Basis,
+  figures: readonly Figure[],
+  sign: 1 | -1,
+  from: readonly InputId[] = mergedIds(figures.map((figure) => figure.from)),
+): Figure {
   if (figures.length === 0 || !figures.every(hasValue)) {
     const missing = sortedIds(figures.flatMap((figure) => (hasValue(figure) ? [] : figure.missing)))
     return { state: 'unknown', unit, basis, from, missing }
@@ -27,4 +32,14 @@ export function highestOf(unit: FigureUnit, basis: Basis, figures: readonly Figu
 
 export function lowestOf(unit: FigureUnit, basis: Basis, figures: readonly Figure[]): Figure {
   return extreme(unit, basis, figures, -1)
+}
+
+/** Both ends at once. */
+export function rangeOf(
+  unit: FigureUnit,
+  basis: Basis,
+  figures: readonly Figure[],
+): { readonly lowest: Figure; readonly highest: Figure } {
+  const highest = extreme(unit, basis, figures, 1)
+  return { highest, lowest: extreme(unit, basis, figures, -1, highest.from) }
 }

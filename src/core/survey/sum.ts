@@ -17,32 +17,27 @@ function firstNotBefore(ids: readonly InputId[], id: InputId, start: number): nu
   return low
 }
 
-/** Whether a list of ids holds all of another; both in order and without repeats. */
-function holdsAll(ids: readonly InputId[], others: readonly InputId[]): boolean {
-  let at = 0
-  for (const other of others) {
-    at = firstNotBefore(ids, other, at)
-    if (ids[at] !== other) return false
-    at++
+/**
+ * Ids of two lists that are each in order and without repeats, the longer first; that one itself where it holds both.
+ * Most lists that meet are nearly alike, or one of them is short: whole stretches of the longer are passed over at once.
+ */
+function merged(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
+  let all: InputId[] | undefined
+  let [copied, at] = [0, 0]
+  for (const id of b) {
+    at = firstNotBefore(a, id, at)
+    if (a[at] === id) continue
+    all ??= []
+    while (copied < at) all.push(a[copied++] as InputId)
+    all.push(id)
   }
-  return true
+  if (all === undefined) return a
+  while (copied < a.length) all.push(a[copied++] as InputId)
+  return all
 }
 
-/** Ids of two lists that are each in order and without repeats, the longer first; that one itself where it holds both. */
-function merged(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
-  if (holdsAll(a, b)) return a
-  const all: InputId[] = []
-  let [i, k] = [0, 0]
-  while (i < a.length && k < b.length) {
-    const [x, y] = [a[i] as InputId, b[k] as InputId]
-    const isNext = x <= y
-    all.push(isNext ? x : y)
-    if (!isNext || x === y) k++
-    if (isNext) i++
-  }
-  while (i < a.length) all.push(a[i++] as InputId)
-  while (k < b.length) all.push(b[k++] as InputId)
-  return all
+function mergedPair(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
+  return a.length < b.length ? merged(b, a) : merged(a, b)
 }
 
 /** With more lists than this it is quicker to sort them all together than to take them in one after another. */
@@ -50,18 +45,19 @@ const FEW = 6
 
 /** Input ids of several figures, once each and in order; shares the longest list where it holds all the others. */
 export function mergedIds(lists: readonly (readonly InputId[])[]): readonly InputId[] {
-  const different = [...new Set(lists)]
+  if (lists.length === 2) return mergedPair(lists[0] as readonly InputId[], lists[1] as readonly InputId[])
   let longest: readonly InputId[] = []
-  for (const list of different) if (list.length > longest.length) longest = list
-  if (different.length <= FEW) {
-    return different.reduce((all, list) => (list === longest ? all : mergedPair(all, list)), longest)
+  for (const list of lists) if (list.length > longest.length) longest = list
+  if (lists.length <= FEW) {
+    return lists.reduce((all, list) => (list === longest ? all : mergedPair(all, list)), longest)
   }
-  const all = sortedIds(different.flat())
-  return all.length === longest.length ? longest : all
-}
-
-function mergedPair(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
-  return a.length < b.length ? merged(b, a) : merged(a, b)
+  const all = new Set(longest)
+  let before: readonly InputId[] = longest
+  for (const list of lists) {
+    if (list !== before && list !== longest) for (const id of list) all.add(id)
+    before = list
+  }
+  return all.size === longest.length ? longest : sortedIds(all)
 }
 
 /** The figure, resting on these facts too: choices that make it exist. The same as `restingOn`, for lists in order. */

@@ -1,8 +1,8 @@
-import { type Basis, type Figure, hasValue, type InputId, known, restingOn, unknown } from '../figure'
+import { type Basis, type Figure, hasValue, type InputId, known, unknown } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { FinishingPart, Kitchen, Unit } from '../kitchen/schema'
 import type { WallId } from '../plan/types'
-import { sum } from '../survey/sum'
+import { citing, sum } from '../survey/sum'
 import type { Survey } from '../survey/survey'
 
 /** From where to where a unit, panel or filler stands along its wall, from the wall's left end. */
@@ -60,7 +60,8 @@ export function extentsOn(kitchen: Kitchen, survey: Survey): (id: string) => Ext
   const place = (one: Standing): Extent => {
     const { order } = one
     if (order?.left !== undefined && one.wall !== null) {
-      return rightwards(one, one.wall, survey.along(one.wall, order.left))
+      const left = citing(survey.along(one.wall, order.left), [factId(one.path, 'wall')])
+      return rightwards(one, one.wall, left)
     }
     if (order?.rightOf !== undefined) return toTheRight(one, extentOf(order.rightOf))
     if (order?.leftOf !== undefined) return toTheLeft(one, extentOf(order.leftOf))
@@ -81,23 +82,19 @@ function toTheRight(one: Standing, neighbour: Extent | undefined): Extent {
   const wall = wallOf(one, neighbour)
   if (neighbour === undefined || wall === undefined) return nowhere(one, [fact])
   const left = sum('mm', besideNeighbour, [neighbour.right, gapOf(one)])
-  return rightwards(one, wall, restingOn(left, [fact]))
+  return rightwards(one, wall, citing(left, [fact]))
 }
 
 function toTheLeft(one: Standing, neighbour: Extent | undefined): Extent {
   const fact = factId(one.path, 'order', 'leftOf')
   const wall = wallOf(one, neighbour)
   if (neighbour === undefined || wall === undefined) return nowhere(one, [fact])
-  const right = restingOn(sum('mm', besideNeighbour, [neighbour.left], [gapOf(one)]), [
-    fact,
-    factId(one.path, 'wall'),
-  ])
+  const right = citing(sum('mm', besideNeighbour, [neighbour.left], [gapOf(one)]), [fact])
   return { wall, left: sum('mm', besideNeighbour, [right], [one.width]), right }
 }
 
 function rightwards(one: Standing, wall: WallId | null, left: Figure): Extent {
-  const from = restingOn(left, [factId(one.path, 'wall')])
-  return { wall, left: from, right: sum('mm', besideNeighbour, [from, one.width]) }
+  return { wall, left, right: sum('mm', besideNeighbour, [left, one.width]) }
 }
 
 /** No gap given means that they touch: 0, exactly. Finishing parts always touch. */

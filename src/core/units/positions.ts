@@ -1,7 +1,9 @@
 import { type Basis, type Figure, hasValue, known, quantise, valueOf } from '../figure'
 import { bearing } from '../geometry/point'
+import { factId } from '../kitchen/fact-id'
 import type { FinishingPart, Kitchen, Unit } from '../kitchen/schema'
 import type { Finding, LocalBox, Pose, WallId } from '../plan/types'
+import { citing } from '../survey/sum'
 import type { Survey } from '../survey/survey'
 import { unitNames } from './names'
 import { type Extent, extentsOn } from './order-on-wall'
@@ -45,12 +47,16 @@ export function workOutPositions(kitchen: Kitchen, survey: Survey): Positions {
   const names = unitNames(kitchen)
   const extentOf = extentsOn(kitchen, survey)
   const units = kitchen.units.map((unit): UnitPosition => {
-    const { left, right } = extentOf(unit.id) as Extent
+    const extent = extentOf(unit.id) as Extent
+    // Neighbours pass on where the first of them stands; that this unit stands on the same wall is a fact of its own.
+    const [left, right] = [extent.left, extent.right].map((end) =>
+      citing(end, [factId('units', unit.id, 'wall')]),
+    )
     return {
       unit,
       name: names.get(unit.id) as string,
-      left,
-      right,
+      left: left as Figure,
+      right: right as Figure,
       width: unit.width,
       height: unit.height,
       depth: unit.depth,

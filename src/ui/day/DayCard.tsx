@@ -25,6 +25,7 @@ interface Props {
 /** One operation in hand: what to do, what to read, what to answer, and Done always within reach. */
 export function DayCard({ plan, at, operation, onDone, children }: Props) {
   const problems = useApp((s) => s.problems)
+  const working = useApp((s) => s.working)
   const heading = useRef<HTMLHeadingElement>(null)
   const checks = useRef<HTMLUListElement>(null)
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
@@ -55,6 +56,9 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
           <Does operation={operation} />
         </>
       )}
+      <p className="working" role="status">
+        {working && 'Working it out.'}
+      </p>
       <ProblemList title="That was not written down" problems={problems} />
       <div className="cautions">
         {operation.cautions.map((c) => (

@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import type { Plan } from '../../core/plan/types'
 import { useActions, useApp } from '../app-context'
 import { OpenFile } from '../OpenFile'
@@ -5,11 +6,16 @@ import { fileStem, saveFile } from '../save-file'
 import { count } from '../words'
 import { clockText, entryWords, withdrawn } from './entry-words'
 
+const FIRST_SHOWN = 8
+
 /** What was written down so far, newest first; a wrong entry is set right by a new one, never taken out. */
 export function DayLog({ plan }: { readonly plan: Plan }) {
   const log = useApp((s) => s.log)
   const actions = useActions()
   const gone = withdrawn(log.entries)
+  const [isWhole, setWhole] = useState(false)
+  const newest = log.entries.toReversed()
+  const shown = isWhole ? newest : newest.slice(0, FIRST_SHOWN)
   return (
     <details className="day-log">
       <summary>
@@ -17,7 +23,7 @@ export function DayLog({ plan }: { readonly plan: Plan }) {
         {log.entries.length === 0 ? 'nothing yet' : count(log.entries.length, 'entry', 'entries')}
       </summary>
       <ol>
-        {log.entries.toReversed().map((entry) => (
+        {shown.map((entry) => (
           <li key={entry.id} className={gone.has(entry.id) ? 'gone' : undefined}>
             <p>
               <span className="quiet">
@@ -38,6 +44,11 @@ export function DayLog({ plan }: { readonly plan: Plan }) {
           </li>
         ))}
       </ol>
+      {shown.length < newest.length && (
+        <button type="button" className="link" onClick={() => setWhole(true)}>
+          {count(newest.length - shown.length, 'earlier entry', 'earlier entries')}
+        </button>
+      )}
       <div className="pair">
         <button
           type="button"

@@ -16,6 +16,7 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
   const [low, setLow] = useState<LevelReading['low'] | null>(null)
   const [packer, setPacker] = useState(1)
   const [levelLength, setLevelLength] = useState(600)
+  const [isLengthOpen, setLengthOpen] = useState(false)
   const isHung = !unit.adjusters.some((a) => a.kind === 'leg')
   const ends = axis === 'along' ? (['left', 'right'] as const) : (['back', 'front'] as const)
   const reading: LevelReading | null =
@@ -70,22 +71,33 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
       </fieldset>
       <Stepper
         label="Packer, mm"
-        note="under the low end"
+        note={
+          <button
+            type="button"
+            className="link"
+            aria-expanded={isLengthOpen}
+            onClick={() => setLengthOpen(!isLengthOpen)}
+          >
+            level {levelLength} long
+          </button>
+        }
         value={packer}
         step={0.5}
         min={0}
         max={50}
         onChange={setPacker}
       />
-      <Stepper
-        label="Level, mm long"
-        note="or far end to packer"
-        value={levelLength}
-        step={100}
-        min={50}
-        max={3000}
-        onChange={setLevelLength}
-      />
+      {isLengthOpen && (
+        <Stepper
+          label="Level, mm"
+          note="its length, or far end to packer"
+          value={levelLength}
+          step={100}
+          min={50}
+          max={3000}
+          onChange={setLevelLength}
+        />
+      )}
       {reading !== null && (
         <>
           <Told orders={turnsFor(unit.adjusters, reading)} />

@@ -1,8 +1,9 @@
-import { useId, useState } from 'react'
+import { type ReactNode, useId, useState } from 'react'
 
 interface Props {
   readonly label: string
-  readonly note?: string
+  /** Said small under the label; may hold a control of its own. */
+  readonly note?: ReactNode
   readonly value: number
   readonly step: number
   readonly min: number
@@ -20,10 +21,10 @@ export function Stepper({ label, note, value, step, min, max, onChange }: Props)
   }
   return (
     <div className="stepper">
-      <label htmlFor={id}>
-        {label}
+      <div>
+        <label htmlFor={id}>{label}</label>
         {note !== undefined && <small>{note}</small>}
-      </label>
+      </div>
       <button
         type="button"
         className="button"

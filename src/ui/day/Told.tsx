@@ -16,7 +16,11 @@ export function Told({ orders }: { readonly orders: readonly TurnOrder[] }) {
           <p className="told">{turnsWords(order)}</p>
           <p>
             {adjusterName(order)}
-            {order.way === 'not-known' ? '' : <strong>, {order.way}</strong>}
+            {order.way !== 'not-known' && (
+              <>
+                , <strong>{order.way}</strong>
+              </>
+            )}
             {order.hand === null ? '' : ` (${order.hand})`}. {detail(order)}
           </p>
         </div>

@@ -1,5 +1,5 @@
 import type { Figure } from '../../core/figure'
-import type { Change, Plan } from '../../core/plan/types'
+import type { Change, Operation, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
 import { footName, unitName, wallName } from '../names'
 import { LINE_NAMES } from '../paper/wall/HeightLines'
@@ -8,6 +8,8 @@ import { words } from '../words'
 export interface TellingChange {
   readonly id: string
   readonly say: string
+  /** The work it is about was done before, by the figure it had then. */
+  readonly isDone: boolean
 }
 
 /**
@@ -17,7 +19,10 @@ export interface TellingChange {
 export function tellingChanges(plan: Plan): readonly TellingChange[] {
   return plan.changes.flatMap((change) => {
     const about = aboutWhat(change.what.split('/'), plan)
-    if (about !== null) return [{ id: change.what, say: `${about.name}: ${wasIs(change, about.signed)}` }]
+    if (about !== null) {
+      const say = `${about.name}: ${wasIs(change, about.signed)}`
+      return [{ id: change.what, say, isDone: !isAhead(plan, about.work) }]
+    }
     return operationChange(change, plan)
   })
 }
@@ -32,43 +37,54 @@ function wasIs({ was, is }: Change, signed: boolean): string {
 interface About {
   readonly name: string
   readonly signed: boolean
+  /** Whether an operation works to this figure. */
+  readonly work: (operation: Operation) => boolean
+}
+
+/** Whether anything is still to be done to that figure. */
+function isAhead({ operations }: Plan, work: About['work']): boolean {
+  return operations.some((o) => !o.done && work(o))
 }
 
 function aboutWhat([part, id = '', ...rest]: readonly string[], plan: Plan): About | null {
   const field = rest.join('/')
   if (part === 'units') return aboutUnit(id, rest, plan)
-  if (part === 'lines' && field === 'height') {
-    const line = plan.lines.find((l) => l.id === id)
-    return line === undefined
-      ? null
-      : { name: `line “${LINE_NAMES[line.of] ?? line.of}” on ${wallName(line.wall, plan)}`, signed: true }
+  if (part === 'lines' && field === 'height') return aboutLine(id, plan)
+  if (part === 'rails' && field === 'edge') {
+    return { name: `edge of rail ${id}`, signed: true, work: (o) => o.rails.includes(id) }
   }
-  if (part === 'rails' && field === 'edge') return { name: `edge of rail ${id}`, signed: true }
-  if (part === 'holes' && (field === 'along' || field === 'height')) {
-    const hole = plan.holes.find((h) => h.id === id)
-    const name =
-      hole === undefined
-        ? `hole ${id}`
-        : `hole ${hole.number ?? 'not to be drilled'} on ${wallName(hole.wall, plan)}`
-    return {
-      name: `${name}, ${field === 'along' ? 'from the left corner' : 'from the line'}`,
-      signed: field === 'height',
-    }
-  }
+  if (part === 'holes' && (field === 'along' || field === 'height')) return aboutHole(id, field, plan)
   return null
 }
 
+function aboutLine(id: string, plan: Plan): About | null {
+  const line = plan.lines.find((l) => l.id === id)
+  if (line === undefined) return null
+  const name = `line “${LINE_NAMES[line.of] ?? line.of}” on ${wallName(line.wall, plan)}`
+  return { name, signed: true, work: (o) => o.lines.includes(id) }
+}
+
+function aboutHole(id: string, field: 'along' | 'height', plan: Plan): About {
+  const hole = plan.holes.find((h) => h.id === id)
+  const which =
+    hole === undefined ? id : `${hole.number ?? 'not to be drilled'} on ${wallName(hole.wall, plan)}`
+  const from = field === 'along' ? 'from the left corner' : 'from the line'
+  return { name: `hole ${which}, ${from}`, signed: field === 'height', work: (o) => o.holes.includes(id) }
+}
+
+/** Kinds of work by which a unit comes to its height. */
+const SETTING = new Set(['set-legs', 'stand-up', 'place', 'hang', 'level'])
+
 function aboutUnit(id: string, rest: readonly string[], plan: Plan): About | null {
   const unit = unitName(id, plan)
+  const work: About['work'] = (o) => o.on.includes(id) && SETTING.has(o.kind)
   const [list, item = '', field] = rest
   if (list === 'legs' && field === 'extension')
-    return { name: `leg ${footName(item)} of ${unit}`, signed: false }
-  if (list === 'legs' && field === 'turns')
-    return { name: `turns of leg ${footName(item)} of ${unit}`, signed: false }
+    return { name: `leg ${footName(item)} of ${unit}`, signed: false, work }
   if (rest.length > 1) return null
-  if (list === 'underside') return { name: `underside of ${unit}`, signed: true }
-  if (list === 'top') return { name: `top of ${unit}`, signed: true }
-  if (list === 'left') return { name: `left side of ${unit}`, signed: false }
+  if (list === 'underside') return { name: `underside of ${unit}`, signed: true, work }
+  if (list === 'top') return { name: `top of ${unit}`, signed: true, work }
+  if (list === 'left') return { name: `left side of ${unit}`, signed: false, work }
   return null
 }
 
@@ -77,5 +93,5 @@ function operationChange(change: Change, plan: Plan): readonly TellingChange[] {
   const operation = plan.operations.find((o) => o.id === change.what)
   const say =
     operation === undefined ? `no longer needed: ${change.what}` : `new work: ${words(operation.title)}`
-  return [{ id: change.what, say }]
+  return [{ id: change.what, say, isDone: false }]
 }

@@ -31,7 +31,7 @@ const words: Readonly<Record<string, string>> = { ...fixingsWords, ...holesWords
 /** Keys made of a union: everything a template literal in the source can become. */
 const TROUBLES = ['too-short', 'maybe-short', 'out-of-back', 'none-entered', 'no-stand-off', 'base-not-known']
 const COMPOSED = [
-  ...TROUBLES.flatMap((t) => [`fixings.${t}`, `holes.${t}`]),
+  ...TROUBLES.flatMap((t) => [`fixings.${t}`, ...(t === 'maybe-short' ? [] : [`holes.${t}`])]),
   ...['blown', 'solid', 'hollow'].map((d) => `fixings.knock-${d}`),
   ...['not-confirmed', 'not-measured', 'too-narrow'].map((w) => `fixings.stud-${w}`),
   ...['hole-past-50', 'hole-past-setback'].map((r) => `holes.${r}`),

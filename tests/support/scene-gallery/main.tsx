@@ -9,16 +9,21 @@ import type { Plan } from '../../../src/core/plan/types'
 import { english } from '../../../src/core/words/en'
 import { sceneWords } from '../../../src/core/words/en/scene'
 import { makeViews, roundedAspect } from '../../../src/scene/camera/views'
+import { partAt } from '../../../src/scene/ids'
 import { type SceneReady, Walkthrough, type WalkthroughProps } from '../../../src/scene/Walkthrough'
 import { samplePlan } from '../sample-plan'
 
 export type Shown = SceneReady & { readonly seen: unknown; readonly eye: unknown; readonly target: unknown }
 export type Show = (id: string, t: number, more?: Partial<WalkthroughProps>) => Promise<Shown>
 
+/** Pixels of each part of the id picture that is shown. */
+export type CountParts = () => Record<string, number>
+
 declare global {
   interface Window {
     galleryPlan?: Plan
     show?: Show
+    countParts?: CountParts
   }
 }
 
@@ -27,6 +32,7 @@ const place = document.getElementById('root')
 if (place === null) throw new Error('no root')
 const root = createRoot(place)
 let count = 0
+let parts: readonly string[] = []
 
 window.show = (id, t, more = {}) =>
   new Promise((resolve) => {
@@ -45,6 +51,7 @@ window.show = (id, t, more = {}) =>
           reducedMotion
           onReady={(ready) => {
             const { seen, eye, target } = makeViews(plan, aspect).at(index)
+            parts = ready.parts
             resolve({ ...ready, seen, eye, target })
           }}
           {...more}
@@ -52,3 +59,20 @@ window.show = (id, t, more = {}) =>
       </StrictMode>,
     )
   })
+
+window.countParts = () => {
+  const canvas = document.querySelector('canvas')
+  const copy = document.createElement('canvas')
+  copy.width = canvas?.width ?? 0
+  copy.height = canvas?.height ?? 0
+  const flat = copy.getContext('2d', { willReadFrequently: true })
+  if (canvas === null || flat === null) throw new Error('no picture to count')
+  flat.drawImage(canvas, 0, 0)
+  const { data } = flat.getImageData(0, 0, copy.width, copy.height)
+  const counts: Record<string, number> = {}
+  for (let i = 0; i < data.length; i += 4) {
+    const name = partAt(parts, data[i] ?? 0, data[i + 1] ?? 0, data[i + 2] ?? 0)
+    if (name !== undefined) counts[name] = (counts[name] ?? 0) + 1
+  }
+  return counts
+}

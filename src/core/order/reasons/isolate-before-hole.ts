@@ -6,6 +6,7 @@ import type { Operation, OrderReason } from '../../plan/types'
 import { madeBy } from '../made-by'
 import { because, practice, reason } from '../reason'
 import { holesOf, type Work } from '../work'
+import { workedOn } from '../worked-on'
 import type { OrderRule } from './rule'
 
 const offFirst = practice('electricity, water and gas are off, and proved off, before any hole')
@@ -28,7 +29,7 @@ export const isolateBeforeHole: OrderRule = (job, work) =>
 function isolated(job: Job, work: Work, operation: Operation): readonly OrderReason[] {
   const holes = holesOf(work, operation)
   const depth = largest(holes.map((hole) => hole.depth))
-  const what = operation.on.map((id) => job.name(id)).join(', ')
+  const what = workedOn(job, operation)
   return reason({
     before: work.get('isolate:room'),
     after: operation,
@@ -49,7 +50,7 @@ function asbestosBasis(job: Job): Basis {
 }
 
 function asbestosWords(job: Job, operation: Operation) {
-  const what = operation.on.map((id) => job.name(id)).join(', ')
+  const what = workedOn(job, operation)
   const { houseBuilt } = job.kitchen.survey
   const limit = String(asbestosYear(job.context.region))
   if (houseBuilt === null) return because('asbestos-before-hole.year-not-known', { what, limit })

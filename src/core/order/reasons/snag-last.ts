@@ -1,6 +1,7 @@
 import { counted } from '../../operations/make'
 import { madeBy } from '../made-by'
 import { because, practice, reason } from '../reason'
+import { workedOn } from '../worked-on'
 import type { OrderRule } from './rule'
 
 /** Kinds of operation after which something is there to be looked at. */
@@ -27,7 +28,7 @@ export const snagLast: OrderRule = (job, work) => {
       kind: 'finish',
       rule: 'snag-last',
       basis: practice('the last walk round looks at finished work'),
-      because: because('snag-last', { what: before.on.map((id) => job.name(id)).join(', '), checks }),
+      because: because('snag-last', { what: workedOn(job, before), checks }),
       facts: madeBy(job, before),
     })
   })

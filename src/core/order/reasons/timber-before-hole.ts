@@ -1,12 +1,23 @@
 import { hasValue } from '../../figure'
 import type { Job } from '../../operations/job'
 import { timbers } from '../../operations/noggings'
-import type { Hole, Operation } from '../../plan/types'
+import type { Hole, HolePurpose, Operation } from '../../plan/types'
 import { because, practice, reason } from '../reason'
 import { holesOf } from '../work'
 import type { OrderRule } from './rule'
 
 type Timber = ReturnType<typeof timbers>[number]
+
+/** Which operation drills the holes of a purpose. */
+const DRILLED_BY: Readonly<Partial<Record<HolePurpose, readonly string[]>>> = {
+  plate: ['drill-plates'],
+  cleat: ['drill-plates'],
+  rail: ['drill-rail'],
+  'second-fixing': ['second-fix'],
+  'back-rail': ['second-fix', 'screw-back', 'fix'],
+  'base-bracket': ['fix'],
+  'tall-restraint': ['restrain'],
+}
 
 /** Timber is in the wall before anything is screwed to it. */
 export const timberBeforeHole: OrderRule = (job, work) =>
@@ -38,7 +49,8 @@ export const timberBeforeHole: OrderRule = (job, work) =>
 /** Whether an operation screws into this timber: it was asked for it, or one of its holes lies in it. */
 function uses(job: Job, timber: Timber, operation: Operation, holes: readonly Hole[]): boolean {
   if (timber.neededFor !== null) {
-    return operation.on.includes(timber.neededFor) && operation.kind === 'second-fix'
+    const { unit, purpose } = timber.neededFor
+    return operation.on.includes(unit) && (DRILLED_BY[purpose] ?? []).includes(operation.kind)
   }
   return holes.some((hole) => inTimber(job, timber, hole))
 }

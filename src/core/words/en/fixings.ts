@@ -44,7 +44,7 @@ export const fixingsWords = {
   'fixings.too-short':
     'The screws for the {purpose} on {wall} are too short: they need {needed}, they are {length}.',
   'fixings.maybe-short':
-    'The screws for the {purpose} on {wall} may be too short: they need {needed:pm}, they are {length:pm}. Measure the layers again, or take the next length.',
+    'The screws for the {purpose} on {wall} are only just long enough: they need {needed:pm}, they are {length:pm}. Measure the layers again, or take the next length.',
   'fixings.out-of-back':
     'The holes for the {purpose} on {wall} come out at the back or nearly so: {left} of the wall is left behind them.',
   'fixings.none-entered':

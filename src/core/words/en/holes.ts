@@ -25,7 +25,6 @@ export const holesWords = {
     'Goes {depth:pm} from the face, more than {limit} mm into the stud, where cables run. Look for a steel plate, trace, and have the circuits proved dead.',
   'holes.other-face-unseen': 'Nobody has looked what is on the other face of the wall.',
   'holes.too-short': 'The screw entered for it is too short.',
-  'holes.maybe-short': 'The screw entered for it may be too short.',
   'holes.out-of-back': 'It comes out at the back of the wall, or nearly so.',
   'holes.none-entered': 'No screw or plug has been entered for it.',
   'holes.no-stand-off': 'No stand-off fixing has been entered for it.',

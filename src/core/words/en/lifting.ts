@@ -3,6 +3,8 @@ export const liftingWords = {
   'lifting.mass-not-known':
     'What {unit} weighs is not known. Weigh it, or enter its sizes, before it is lifted.',
   'lifting.crew-not-known': 'Nobody has said who lifts {unit}.',
+  'lifting.near-filter':
+    'Lifting {unit}, {mass:pm}, comes close to the published figure for this crew, {filter}. Weigh it before you lift it.',
   'lifting.over-filter-lifter':
     'Lifting {unit}, {mass}, is over the published figure for this crew, {filter}. Use the lifter, which is rated for it.',
   'lifting.over-filter-batten-or-prop':

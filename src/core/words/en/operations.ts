@@ -131,7 +131,7 @@ export const operationsWords = {
 
   'operation.fit-nogging.title.nogging': 'Fit a nogging in {wall}',
   'operation.fit-nogging.title.pattress': 'Fit a pattress on {wall}',
-  'operation.fit-nogging.needed-for': 'The second fixings of {unit} find no timber here.',
+  'operation.fit-nogging.needed-for': 'The fixings of {unit} find no timber here.',
   'operation.fit-nogging.place':
     'Let it in from {from} to {to} from the left corner, its middle {height:signed} from the line.',
   'operation.fit-nogging.place.unknown': 'Where it goes is not known yet: measure that first.',
