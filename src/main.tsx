@@ -6,6 +6,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './app/App'
 import { demos } from './app/demos'
+import { fetchAllPlaces } from './app/places'
 import { openAtStart, rememberAlways } from './app/remember'
 import { makeActions } from './state/actions'
 import type { PlanWorker } from './state/planner'
@@ -24,6 +25,7 @@ const actions = makeActions(
   () => new Date().toISOString(),
 )
 rememberAlways(store)
+fetchAllPlaces()
 if (demos[0] !== undefined) void openAtStart(actions, demos[0].text)
 
 createRoot(root).render(

@@ -1,12 +1,10 @@
-import { useMemo, useState } from 'react'
+import { Suspense, useMemo, useState } from 'react'
 import type { AppActions } from '../state/actions'
 import { type AppStore, PLACES, type PlaceName } from '../state/store'
 import { AppContext, useApp } from '../ui/app-context'
-import { OnTheDay } from '../ui/day/OnTheDay'
-import { OnPaper } from '../ui/paper/OnPaper'
 import { Rehearse } from '../ui/rehearse/Rehearse'
-import { SurveyPlace } from '../ui/survey/SurveyPlace'
 import { demos } from './demos'
+import { OnPaper, OnTheDay, SurveyPlace } from './places'
 import { Stage } from './Stage'
 import { useAddress } from './use-address'
 
@@ -87,9 +85,11 @@ function PlaceView() {
       )}
       {place !== 'rehearse' && (
         <div className="shown">
-          {place === 'survey' && <SurveyPlace demos={demos} />}
-          {place === 'paper' && <OnPaper />}
-          {place === 'day' && <OnTheDay />}
+          <Suspense fallback={null}>
+            {place === 'survey' && <SurveyPlace demos={demos} />}
+            {place === 'paper' && <OnPaper />}
+            {place === 'day' && <OnTheDay />}
+          </Suspense>
         </div>
       )}
     </main>

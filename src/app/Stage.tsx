@@ -3,10 +3,10 @@ import type { Operation, Plan } from '../core/plan/types'
 import type { Look } from '../scene/camera/look'
 import { indexOf } from '../state/store'
 import { useApp } from '../ui/app-context'
-import { FlatPicture } from '../ui/rehearse/FlatPicture'
 import { LookRound } from './LookRound'
 import { asChosen, turned, useDrag } from './look-round'
 import { PictureGuard } from './PictureGuard'
+import { FlatPicture } from './places'
 import { useReducedMotion } from './reduced-motion'
 import { useMotion } from './use-motion'
 import { hasWebGl } from './webgl'
@@ -19,7 +19,11 @@ export function Stage() {
   const index = useApp(indexOf)
   const operation = plan?.operations[index]
   if (plan === null || operation === undefined) return null
-  const flat = <FlatPicture plan={plan} operation={operation} />
+  const flat = (
+    <Suspense fallback={null}>
+      <FlatPicture plan={plan} operation={operation} />
+    </Suspense>
+  )
   if (!hasWebGl()) return flat
   return (
     <PictureGuard instead={flat}>

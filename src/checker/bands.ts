@@ -1,4 +1,4 @@
-import type { Given, GivenAccessory, GivenRect, GivenService, GivenWall } from './given'
+import type { Given, GivenAccessory, GivenAlong, GivenRect, GivenService, GivenWall } from './given'
 import type { Levels } from './levels'
 import { type Measure, nought, work } from './measure'
 import { fromLeft, leftCorner, type Room, rightCorner, roomPoint } from './room'
@@ -29,6 +29,8 @@ export interface WallBands {
   readonly bands: readonly OwnBand[]
   /** Things whose place or size is not known: every hole on the wall is then at least an `ask`. */
   readonly unknown: readonly string[]
+  /** Something in or on the wall has no sure place, so that where a hole gives way to may be left open. */
+  readonly unsure?: boolean
 }
 
 const OPEN = Number.POSITIVE_INFINITY
@@ -68,8 +70,25 @@ export function bandsOf(given: Given, room: Room, levels: Levels, wall: GivenWal
     ...(region === null ? [] : [floorBands(levels, room, wall, region), openingBands(wall, region)]),
     ...wall.services.map((s) => serviceBands(levels, room, wall, s)),
     ...wall.lintels.map((l) => lintelBand(levels, room, wall, l)),
+    ...wall.openings.map((o) => openingHole(levels, room, wall, o)),
   ]
-  return { bands: parts.flatMap((p) => p.bands), unknown: parts.flatMap((p) => p.unknown) }
+  return {
+    bands: parts.flatMap((p) => p.bands),
+    unknown: parts.flatMap((p) => p.unknown),
+    unsure: parts.some((p) => p.unknown.length > 0) || hasUnsure(wall),
+  }
+}
+
+/** Things of the other face that were measured on this one, or whose place or size is not known. */
+function hasUnsure(wall: GivenWall): boolean {
+  const others = [
+    ...wall.accessories.map((a) => ({ ...a, sizes: [a.width, a.tall] })),
+    ...wall.services.flatMap((s) => s.points.map((p) => ({ ...p, face: s.face, sizes: [s.width] }))),
+  ].filter((thing) => thing.face === 'other')
+  return others.some(
+    ({ face, along, sizes }) =>
+      !isPlain(face, along) || [fromLeft(wall, along), ...sizes].some((m) => m.value === null),
+  )
 }
 
 /** Everything on the other face shows on this one in a thin wall, and in one of unknown thickness. */
@@ -84,10 +103,9 @@ function pointOver(room: Room, wall: GivenWall, along: Measure): { x: number; y:
 }
 
 function accessoryBands(levels: Levels, room: Room, wall: GivenWall, a: GivenAccessory): WallBands {
-  if (a.face === 'other' && !showsThrough(wall)) return { bands: [], unknown: [] }
   const along = fromLeft(wall, a.along)
   const height = levels.of(a.height, pointOver(room, wall, along))
-  const common = { wall: wall.id, about: a.id, face: a.face, weight: 'refuse' as const }
+  const common = { wall: wall.id, about: a.id, face: a.face, weight: weightOf(wall, a.face, a.along) }
   const beside = work([along, a.width], (_, width = 0) => width / 2 + DRILL_MARGIN)
   const above = work([height, a.tall], (_, tall = 0) => tall / 2 + DRILL_MARGIN)
   const bands: OwnBand[] = []
@@ -112,7 +130,23 @@ function accessoryBands(levels: Levels, room: Room, wall: GivenWall, a: GivenAcc
     })
   }
   const unknown = bands.length === 2 ? [] : [a.id]
-  return { bands: [...bands, ...unmeasured(common, along, height, bands)], unknown }
+  const thick = a.face === 'other' && !showsThrough(wall)
+  const open = !isPlain(a.face, a.along) && showsThrough(wall) ? [a.id] : []
+  return {
+    bands: [...bands, ...unmeasured(common, along, height, bands)],
+    unknown: thick ? [] : [...unknown, ...open],
+  }
+}
+
+/** On the other face, yet measured on this one: which of the two was meant is not known. */
+function isPlain(face: 'room' | 'other', along: GivenAlong): boolean {
+  return face === 'room' || along.face === 'other'
+}
+
+/** What is on the other face counts for sure in a thin wall; in a thick one only for what comes near that face. */
+function weightOf(wall: GivenWall, face: 'room' | 'other', along: GivenAlong): OwnBand['weight'] {
+  const sure = face === 'room' || (showsThrough(wall) && isPlain(face, along))
+  return sure ? 'refuse' : 'either'
 }
 
 /** An accessory whose plate nobody measured is drawn 150 wide: a hole in that may be refused or asked about. */
@@ -243,6 +277,27 @@ function openingBands(wall: GivenWall, region: RegionBands): WallBands {
   return { bands: parts.flatMap((p) => p.bands), unknown: parts.flatMap((p) => p.unknown) }
 }
 
+/** A door or window itself: there is no wall to drill. An edge nobody has read is left open. */
+function openingHole(levels: Levels, room: Room, wall: GivenWall, opening: GivenRect): WallBands {
+  const left = fromLeft(wall, opening.left)
+  const right = fromLeft(wall, opening.right).value
+  const over = pointOver(room, wall, left)
+  if (left.value === null || right === null) return { bands: [], unknown: [] }
+  const band: OwnBand = {
+    wall: wall.id,
+    kind: 'fixed',
+    about: opening.id,
+    face: 'room',
+    left: left.value,
+    right,
+    bottom: levels.of(opening.bottom, over).value ?? -OPEN,
+    top: levels.of(opening.top, over).value ?? OPEN,
+    weight: 'refuse',
+  }
+  const sure = Number.isFinite(band.bottom) && Number.isFinite(band.top)
+  return { bands: [{ ...band, weight: sure ? 'refuse' : 'either' }], unknown: [] }
+}
+
 /** A rectangle round every leg of a known run, wider when its course is only guessed. */
 function serviceBands(levels: Levels, room: Room, wall: GivenWall, service: GivenService): WallBands {
   const margin = service.traced === null || service.traced === 'guessed' ? 50 : 25
@@ -252,6 +307,8 @@ function serviceBands(levels: Levels, room: Room, wall: GivenWall, service: Give
     return { along, height: levels.of(p.height, pointOver(room, wall, along)) }
   })
   const unknown = width === null || points.some((p) => p.along.value === null || p.height.value === null)
+  const sure = service.points.every((p) => weightOf(wall, service.face, p.along) === 'refuse')
+  const mixed = service.points.some((p) => !isPlain(service.face, p.along))
   const legs = points.length === 1 ? [[points[0], points[0]]] : points.slice(1).map((p, i) => [points[i], p])
   const bands = legs.flatMap(([a, b]): readonly OwnBand[] => {
     const xs = [a?.along.value ?? null, b?.along.value ?? null]
@@ -268,11 +325,11 @@ function serviceBands(levels: Levels, room: Room, wall: GivenWall, service: Give
         right: Math.max(...xs.map(Number)) + reach,
         bottom: Math.min(...zs.map(Number)) - reach,
         top: Math.max(...zs.map(Number)) + reach,
-        weight: service.face === 'other' && !showsThrough(wall) ? 'either' : 'refuse',
+        weight: sure ? 'refuse' : 'either',
       },
     ]
   })
-  return { bands, unknown: unknown ? [service.id] : [] }
+  return { bands, unknown: unknown || (mixed && showsThrough(wall)) ? [service.id] : [] }
 }
 
 /** A lintel with its bearings: never drilled when it is prestressed, steel or not known; otherwise asked about. */

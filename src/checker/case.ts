@@ -78,8 +78,14 @@ export function underside(c: Case, unit: string): Measure {
   return figure === undefined ? notKnown('units') : taken(figure)
 }
 
+/** A size of a unit: the file's, or where the file leaves it open the plan's if it is marked as assumed. */
+export function sizeOf(c: Case, unit: GivenUnit, size: 'width' | 'height' | 'depth'): Measure {
+  const plan = c.planUnits.get(unit.id)?.[size]
+  return unit[size].value === null && plan?.state === 'assumed' ? taken(plan) : unit[size]
+}
+
 export function topOf(c: Case, unit: GivenUnit): Measure {
-  return sum(underside(c, unit.id), unit.height)
+  return sum(underside(c, unit.id), sizeOf(c, unit, 'height'))
 }
 
 /** Where an operation stands in the order; undefined when the plan has no such operation. */

@@ -140,6 +140,9 @@ function isAllowed(c: Case, id: string): boolean {
   const [kind = '', object = ''] = id.split(':')
   const unit = c.units.get(object)?.unit
   switch (kind) {
+    case 'drill-rail':
+    case 'fix-rail':
+      return c.given.rails.some((rail) => rail.id === object)
     case 'fit-nogging':
       return c.given.walls.some((wall) => object.startsWith(`${wall.id}.`))
     case 'panel':

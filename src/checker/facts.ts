@@ -63,7 +63,10 @@ function listed(spot: Spot): ReadonlyMap<string, Spot> {
 function stateOf(spot: Spot, shape: FactShape): FactState {
   const known = (yes: boolean): FactState => (yes ? 'known' : 'not known')
   if (shape === 'figure') return known(measureAt({ ...spot, json: { v: spot.json } }, 'v').value !== null)
-  if (shape === 'word') return known(spot.json !== undefined && spot.json !== null)
+  if (shape === 'word') {
+    const none = Array.isArray(spot.json) && spot.json.length === 0
+    return known(spot.json !== undefined && spot.json !== null && !none)
+  }
   if ('list' in shape) return known(Array.isArray(spot.json) && spot.json.length > 0)
   const parts = Object.entries(shape.fields)
   return known(isRecord(spot.json) && parts.some(([key, inner]) => stateOf(at(spot, key), inner) === 'known'))

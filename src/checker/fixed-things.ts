@@ -49,6 +49,7 @@ function boxes(c: Case): readonly FixedThing[] {
 export function ceilingOver(c: Case, over: Polygon): number | null {
   const { ceiling } = c.levels
   const known = ceiling.readings.flatMap((r) => (r.z.value === null ? [] : [r.z.value]))
-  if (known.length < ceiling.readings.length || known.length === 0) return null
+  // A reading without a place, or without a level, may be lower than all the others.
+  if (known.length < c.given.ceiling.length || known.length === 0) return null
   return lowestSpanned(ceiling, over) ?? Math.min(...known)
 }

@@ -141,6 +141,7 @@ export interface GivenUnit {
     readonly hangerIn: Measure
     readonly hookLift: Measure
     readonly up: Measure
+    readonly ratedPerHanger: Measure
     readonly down: Measure
   }
   readonly backRail: GivenZone

@@ -18,6 +18,8 @@ export interface OwnDemand {
   readonly height: Measure
   readonly min: Measure | null
   readonly max: Measure | null
+  /** Further measures the limit rests on. */
+  readonly rests?: readonly Measure[]
 }
 
 const FINGERS = 10
@@ -32,9 +34,10 @@ export const ownDemands = oncePerCase((c: Case): readonly OwnDemand[] => {
     ...units.flatMap((u) => underCeiling(c, u)),
     ...carcassHeights(c),
     ...c.given.worktops.map((w): OwnDemand => {
-      const thickness = less(chosen(c, 'worktop-top'), chosen(c, 'base-top'))
-      const say = 'the worktop is as thick as it is'
-      return { id: `worktop-thickness:${w.id}`, say, height: thickness, min: w.thickness, max: w.thickness }
+      const height = less(chosen(c, 'worktop-top'), chosen(c, 'base-top'))
+      const say = 'the thickest worktop makes the height'
+      const max = highest(c.given.worktops.map((other) => other.thickness))
+      return { id: `worktop-thickness:${w.id}`, say, height, min: w.thickness, max }
     }),
     ...c.given.appliances.flatMap((a) => bays(c, a)),
     ...c.given.finishing.filter((f) => f.kind === 'plinth').flatMap((f) => plinth(c, f)),
@@ -157,7 +160,8 @@ function carcassHeights(c: Case): readonly OwnDemand[] {
 /** An appliance goes in under the worktop, is not too low for its feet, and comes out again over a finished floor. */
 function bays(c: Case, appliance: GivenAppliance): readonly OwnDemand[] {
   const bay = [...c.units.values()].find((u) => u.unit.applianceBay === appliance.id && !isCarcass(u.unit))
-  if (bay === undefined) return []
+  // Under no worktop there is nothing above it.
+  if (bay === undefined || !c.given.worktops.some((w) => w.over.includes(bay.unit.id))) return []
   const floors = floorsAt(c, bay.wall, corners(bay)).map((z) => finished(c, z, BAY_FINISH))
   const top = chosen(c, 'base-top')
   const gap = orElse(appliance.workingGap, nought)
@@ -175,6 +179,7 @@ function bays(c: Case, appliance: GivenAppliance): readonly OwnDemand[] {
       height: less(top, highest(floors)),
       min: need,
       max: null,
+      rests: floors,
     },
     ...(appliance.heightMax.value === null
       ? []

@@ -39,22 +39,26 @@ const STEPS = 12
  * come out; one of them must.
  */
 export interface HoleGroup {
+  /** What the ids of all its holes begin with. */
+  readonly prefix: string
   readonly ways: readonly (() => readonly (readonly ExpectedHole[])[])[]
 }
 
 export function expectedHoles(c: Case): readonly HoleGroup[] {
   const units = [...c.units.values()]
-  const fixed = [
-    ...units.filter((u) => u.unit.stands === 'plates').map((u) => plateHoles(c, u)),
-    ...c.given.rails.map((rail) => railHoles(c, rail)),
-  ]
-  const moving = [
-    ...units.filter((u) => isHung(u.unit)).map((u) => (how: Refusing) => secondHoles(c, u, how)),
-    ...units.filter((u) => hasBrackets(u.unit)).map((u) => (how: Refusing) => bracketHoles(c, u, how)),
-  ]
+  const moving = (prefix: string, places: (how: Refusing) => readonly ExpectedHole[]): HoleGroup => ({
+    prefix,
+    ways: REFUSING.map((how) => () => withOpen(c, places(how))),
+  })
   return [
-    ...fixed.map((holes) => ({ ways: [() => [holes]] })),
-    ...moving.map((places) => ({ ways: REFUSING.map((how) => () => withOpen(c, places(how))) })),
+    ...units
+      .filter((u) => u.unit.stands === 'plates')
+      .map((u) => ({ prefix: `plate.${u.unit.id}.`, ways: [() => [plateHoles(c, u)]] })),
+    ...c.given.rails.map((rail) => moving(`rail.${rail.id}.`, (how) => railHoles(c, rail, how))),
+    ...units
+      .filter((u) => isHung(u.unit))
+      .map((u) => moving(`second.${u.unit.id}.`, (how) => secondHoles(c, u, how))),
+    ...units.filter((u) => hasBrackets(u.unit)).flatMap((u) => bracketGroups(c, u, moving)),
   ]
 }
 
@@ -78,9 +82,12 @@ const REFUSING: readonly Refusing[] = [false, true].flatMap((timber) =>
 /** On a wall where the place of something is not known, where a hole can go need not be known either. */
 function withOpen(c: Case, holes: readonly ExpectedHole[]): readonly (readonly ExpectedHole[])[] {
   const wall = holes[0]?.wall ?? ''
-  const unknown = c.bands.get(wall)?.unknown ?? []
-  if (unknown.length === 0) return [holes]
-  const open = holes.map((h) => ({ ...h, along: notKnown(...unknown), optional: h.id.endsWith('.refused') }))
+  if (c.bands.get(wall)?.unsure !== true) return [holes]
+  const open = holes.map((h) => ({
+    ...h,
+    along: notKnown(`walls.${wall}`),
+    optional: h.id.endsWith('.refused'),
+  }))
   return [holes, open]
 }
 
@@ -98,6 +105,7 @@ function plateHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
   const { unit } = at
   const { hangerIn, plateHoles: count, plateHolePitch, plateHoleBelow } = unit.hanging
   const n = count.value ?? 1
+  const optional = wallOf(c, at.wall)?.construction === null
   const height = less(hookEdge(c, unit), plateHoleBelow)
   const centres = [
     ['left', sum(at.left, hangerIn)],
@@ -108,7 +116,7 @@ function plateHoles(c: Case, at: UnitStretch): readonly ExpectedHole[] {
       const share = i - (n - 1) / 2
       const along = n === 1 ? centre : work([centre, plateHolePitch], (x = 0, pitch = 0) => x + share * pitch)
       const id = `plate.${unit.id}.${side}.${i + 1}`
-      return { id, wall: at.wall, purpose: 'plate', along, height, stud: null, optional: false }
+      return { id, wall: at.wall, purpose: 'plate', along, height, stud: null, optional }
     }),
   )
 }
@@ -133,14 +141,15 @@ export function railStuds(c: Case, rail: GivenRail): readonly GivenStud[] {
   return usableStuds(wall, from.value + STUD_INSIDE_RAIL, to.value - STUD_INSIDE_RAIL)
 }
 
-function railHoles(c: Case, rail: GivenRail): readonly ExpectedHole[] {
+function railHoles(c: Case, rail: GivenRail, how: Refusing): readonly ExpectedHole[] {
   const wall = wallOf(c, rail.wall)
-  const unit = rail.units.flatMap((id) => c.units.get(id)?.unit ?? [])[0]
-  if (wall === undefined || unit === undefined) return []
-  const height = less(hookEdge(c, unit), unit.hanging.plateHoleBelow)
+  const units = rail.units.flatMap((id) => c.units.get(id)?.unit ?? [])
+  if (wall === undefined || units.length === 0) return []
+  const heights = units.map((u) => less(hookEdge(c, u), u.hanging.plateHoleBelow))
+  const height = work(heights, (first = 0) => first)
   const hole = (name: string, along: Measure, stud: string | null): ExpectedHole => {
     const id = `rail.${rail.id}.${name}`
-    return { id, wall: wall.id, purpose: 'rail', along, height, stud, optional: false }
+    return { id, wall: wall.id, purpose: 'rail', along, height, stud, optional: wall.construction === null }
   }
   if (isStudWall(wall)) {
     return railStuds(c, rail).map((stud) => hole(stud.id, fromLeft(wall, stud.centre), stud.id))
@@ -149,13 +158,29 @@ function railHoles(c: Case, rail: GivenRail): readonly ExpectedHole[] {
   if (from.value === null || to.value === null) return []
   const span = Math.max(0, to.value - from.value - 2 * RAIL_END)
   const bays = Math.max(1, Math.ceil(span / (rail.maxSpacing.value ?? USUAL_SPACING) - 1e-9))
-  return Array.from({ length: bays + 1 }, (_, i) =>
-    hole(
-      `${i + 1}`,
-      work([from, to], (a = 0) => a + RAIL_END + (span * i) / bays),
-      null,
-    ),
-  )
+  return Array.from({ length: bays + 1 }, (_, i) => {
+    const along = work([from, to], (a = 0) => a + RAIL_END + (span * i) / bays)
+    return { ...hole(`${i + 1}`, along, null), alongOpen: !isKnown(height) }
+  }).flatMap((own) => [own, ...besides(c, own, from.value ?? 0, to.value ?? 0, how)])
+}
+
+/** Beside a refused hole of a rail there may be others, 10 mm and more to its left and right, as far as the rail goes. */
+function besides(
+  c: Case,
+  own: ExpectedHole,
+  from: number,
+  to: number,
+  how: Refusing,
+): readonly ExpectedHole[] {
+  if (!isRefused(c, own.wall, own.along, own.height, how)) return []
+  return ([-1, 1] as const).flatMap((side): readonly ExpectedHole[] => {
+    const places = Array.from({ length: STEPS }, (_, i) => plus(own.along, side * STEP * (i + 1)))
+    const along = places.find((place) => !isRefused(c, own.wall, place, own.height, how))
+    if (along === undefined || (along.value ?? 0) < from || (along.value ?? 0) > to) return []
+    return [
+      { ...own, id: `${own.id}-${side < 0 ? 'left' : 'right'}`, along, optional: true, alongOpen: false },
+    ]
+  })
 }
 
 /** Usable studs whose centre lies in a window, from left to right. */
@@ -198,7 +223,12 @@ function secondHoles(c: Case, at: UnitStretch, how: Refusing): readonly Expected
   const height = secondHeight(c, at.unit)
   const inStuds = studHoles(c, wall, at, 'second', 'second-fixing', height, how)
   const sure = inStuds.filter((hole) => !hole.optional)
-  return [...inStuds, ...noggingHoles(c, wall, at, height, sure)]
+  // Screwed through its back rail, a unit has its two fixings already.
+  const optional = at.unit.stands === 'back-rail-screws' || at.unit.stands === 'cleat'
+  return [...inStuds, ...noggingHoles(c, wall, at, height, sure)].map((hole) => ({
+    ...hole,
+    optional: hole.optional || optional,
+  }))
 }
 
 function noggingHoles(
@@ -265,21 +295,34 @@ function studHoles(
   })
 }
 
-function bracketHoles(c: Case, at: UnitStretch, how: Refusing): readonly ExpectedHole[] {
+/** On masonry each side gives way by itself; on studs the two are chosen together. */
+function bracketGroups(
+  c: Case,
+  at: UnitStretch,
+  moving: (prefix: string, places: (how: Refusing) => readonly ExpectedHole[]) => HoleGroup,
+): readonly HoleGroup[] {
   const wall = wallOf(c, at.wall)
   if (wall === undefined) return []
   const tall = groupOf(at.unit) === 'tall'
   const purpose = tall ? 'tall-restraint' : 'base-bracket'
+  const prefix = `${purpose}.${at.unit.id}.`
   const railed = isKnown(at.unit.backRail.edge) && isKnown(at.unit.backRail.height)
   const below = tall ? RESTRAINT_BELOW_TOP : BRACKET_BELOW_TOP
   const height = railed ? backRailMiddle(c, at.unit) : plus(topOf(c, at.unit), -below)
-  if (isStudWall(wall)) return studHoles(c, wall, at, purpose, purpose, height, how)
+  if (isStudWall(wall)) {
+    return [moving(prefix, (how) => studHoles(c, wall, at, purpose, purpose, height, how))]
+  }
   const { from, to } = window(at, BRACKET_IN)
+  // A wall nobody knows the make-up of is not drilled to find out.
   const optional = wall.construction === null
-  return [
-    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.left`, from, 1, height, how),
-    ...steppedHole(c, wall.id, purpose, `${purpose}.${at.unit.id}.right`, to, -1, height, how),
-  ].map((hole) => ({ ...hole, optional: hole.optional || optional }))
+  const side = (name: string, first: Measure, inwards: 1 | -1): HoleGroup =>
+    moving(`${prefix}${name}`, (how) =>
+      steppedHole(c, wall.id, purpose, `${prefix}${name}`, first, inwards, height, how).map((hole) => ({
+        ...hole,
+        optional: hole.optional || optional,
+      })),
+    )
+  return [side('left', from, 1), side('right', to, -1)]
 }
 
 /** A bracket may move towards the middle, 10 mm at a time, out of a band it would fall in. */
@@ -299,7 +342,8 @@ function steppedHole(
   if (!isRefused(c, wall, first, height, how)) return [hole]
   const places = Array.from({ length: STEPS }, (_, i) => plus(first, inwards * STEP * (i + 1)))
   const moved = places.find((along) => !isRefused(c, wall, along, height, how))
-  const refused = { ...hole, id: `${id}.refused`, optional: false }
+  // A first choice that is only too near an edge need not be told of.
+  const refused = { ...hole, id: `${id}.refused`, optional: !isRefused(c, wall, first, height) }
   if (moved !== undefined) return [refused, { ...hole, along: moved }]
   // Nowhere to go: the first choice stands in the list as refused, under either name.
   return [

@@ -74,19 +74,14 @@ function neededTimber(c: Case, unit: GivenUnit): readonly Must[] {
 
 /** The line before every mark; the floor before the heights; heights and widths before the marks of the holes. */
 function settingOut(c: Case): readonly Must[] {
+  const rests = c.given.readings.length > 0 && c.plan.heights.values.some((v) => v.height.state !== 'unknown')
   return c.given.walls.flatMap((wall) => [
     must('line before marks', 'strike:line', `set-out-heights:${wall.id}`),
     must('line before marks', 'strike:line', `set-out-widths:${wall.id}`, false),
     must('line before marks', 'strike:line', `mark-holes:${wall.id}`),
     must('floor before heights', 'strike:line', 'read-floor:room', false),
-    must(
-      'floor before heights',
-      'read-floor:room',
-      `set-out-heights:${wall.id}`,
-      c.given.readings.length > 0,
-    ),
+    must('floor before heights', 'read-floor:room', `set-out-heights:${wall.id}`, rests),
     must('heights before marks', `set-out-heights:${wall.id}`, `mark-holes:${wall.id}`),
-    must('studs before marks', `find-studs:${wall.id}`, `mark-holes:${wall.id}`, false),
   ])
 }
 

@@ -138,6 +138,7 @@ function readUnit(spot: Spot): GivenUnit {
       hangerIn: measureAt(hanging, 'hangerIn'),
       hookLift: measureAt(hanging, 'hookLift'),
       up: measureAt(hanging, 'up'),
+      ratedPerHanger: measureAt(hanging, 'ratedPerHanger'),
       down: measureAt(hanging, 'down'),
     },
     backRail: readZone(at(spot, 'backRail'), 'fromTop'),

@@ -11,7 +11,7 @@ import type { Label } from './labels/labels-of'
 import { obstaclesOf } from './labels/obstacles-of'
 import type { RoomShape } from './room-shape'
 import { partsIn } from './sketch'
-import { movingUnit, sketchScene } from './sketch-scene'
+import { isArriving, movingUnit, sketchScene } from './sketch-scene'
 
 export interface SceneContentProps {
   readonly plan: Plan
@@ -39,9 +39,12 @@ export function SceneContent(props: SceneContentProps) {
   const hiddenKey = view.hidden.join(' ')
   const standing = useStanding(plan, index, t)
   const still = useStanding(plan, index, t >= 1 ? 1 : 0)
+  const moving = movingUnit(plan, standing)
+  const isNearlyThere = isArriving(moving)
   const scene = useMemo(
-    () => sketchScene(plan, still, room, new Set(hiddenKey === '' ? [] : hiddenKey.split(' '))),
-    [plan, still, room, hiddenKey],
+    () =>
+      sketchScene(plan, still, room, new Set(hiddenKey === '' ? [] : hiddenKey.split(' ')), isNearlyThere),
+    [plan, still, room, hiddenKey, isNearlyThere],
   )
   const parts = useMemo(
     () => partsIn(scene.moving === null ? [scene.still] : [scene.still, scene.moving.sketch]),
@@ -58,7 +61,6 @@ export function SceneContent(props: SceneContentProps) {
     invalidate()
   }, [parts, onParts, invalidate])
 
-  const moving = movingUnit(plan, standing)
   const obstacles = useMemo(() => obstaclesOf(plan, standing, view.eye), [plan, standing, view])
   return (
     <>

@@ -25,8 +25,8 @@ export const washMaterial = new MeshBasicMaterial({
   toneMapped: false,
 })
 
-/** How far round marks are pulled towards the eye, so that the surface they sit on doesn't cut them: about 25 mm. */
-const NEARER: Partial<Record<Weight, number>> = { ring: -3000, dot: -3600, bar: -4200 }
+/** How far round marks are pulled towards the eye, so that what they sit on and beside doesn't cut them: about 50 mm. */
+const NEARER: Partial<Record<Weight, number>> = { ring: -6000, dot: -6600, bar: -7200 }
 
 export const lineMaterials: Readonly<Record<Weight, LineMaterial>> = {
   hair: lineMaterial('hair'),

@@ -43,11 +43,16 @@ export function isCutAway(unit: StandingUnit, hidden: ReadonlySet<string>): bool
   return hidden.has(unit.unit.wall) && unit.unit.kind !== 'island' && !unit.isInHand && !unit.isHeld
 }
 
+/**
+ * Sketches an operation. `standing` is the room at its start, or at its end; the unit on its way is drawn apart from it,
+ * and only whether it is arriving changes what keeps still.
+ */
 export function sketchScene(
   plan: Plan,
   standing: Standing,
   room: RoomShape,
   hidden: ReadonlySet<string>,
+  isNearlyThere = false,
 ): SceneSketch {
   const still = newSketch()
   sketchRoom(still, room, hidden)
@@ -73,7 +78,7 @@ export function sketchScene(
   }
   sketchKeepClear(still, standing, room)
   sketchPlaces(still, plan, standing, room, hidden)
-  sketchHoles(still, plan, standing, hidden)
+  sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
   sketchFittedParts(still, withoutCutAway(plan, standing, hidden))
   sketchDimensions(still, dimensionsOf(plan, standing, room))
   if (moving === null) return { still, moving: null }
@@ -82,6 +87,26 @@ export function sketchScene(
   sketchUnitBody(own, moving.unit, ownPlace, { isInHand: true, hasShelves: true })
   if (hasRoomForLegs(moving, room)) sketchLegs(own, moving.unit, ownPlace)
   return { still, moving: { unit: moving.unit.unit, sketch: own } }
+}
+
+/** Nearer its place than this, mm, a unit on its way hides the marks behind it, though they are pulled forward. */
+const ARRIVING = 90
+
+/** Whether the unit on its way is as good as in its place. */
+export function isArriving(moving: StandingUnit | null): boolean {
+  const place = moving?.unit.pose ?? null
+  if (moving === null || place === null || moving.tilt !== null) return false
+  const { x, y, z } = moving.pose
+  return Math.hypot(x - place.x, y - place.y, z - place.z) < ARRIVING
+}
+
+function withHome(standing: Standing, moving: StandingUnit | null): Standing {
+  const home = moving?.unit.pose ?? null
+  if (home === null) return standing
+  return {
+    ...standing,
+    units: standing.units.map((u) => (u === moving ? { ...u, pose: home, tilt: null } : u)),
+  }
 }
 
 /** A unit stood up or set down on its carcass has its legs off or wound in: at their full length they'd be in the floor. */

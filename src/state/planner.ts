@@ -1,4 +1,4 @@
-import type { PlanAnswer, PlanRequest } from '../worker/plan-worker'
+import type { PlanAnswer, PlanRequest } from '../worker/answer'
 
 /** The part of a worker that the planner needs; a test gives its own. */
 export interface PlanWorker {

@@ -42,7 +42,10 @@ export const TRADE_NAMES: Readonly<Record<NonNullable<Operation['trade']>, strin
   'asbestos-surveyor': 'a competent asbestos surveyor',
 }
 
-export const words = (message: Message): string => say(message)
+/** Keeps the thousands of a figure together where a line breaks. */
+export const unbroken = (text: string): string => text.replaceAll('\u2009', '\u202f')
+
+export const words = (message: Message): string => unbroken(say(message))
 
 /** A sentence's own key, for lists of sentences: the same words twice are told apart by what fills them. */
 export const keyOf = (message: Message): string => message.key + JSON.stringify(message.values)

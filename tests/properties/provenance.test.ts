@@ -229,6 +229,17 @@ function reasonsAfter(file: KitchenFile): readonly OrderReason[] | null {
   return outcome.kind === 'plan' ? outcome.plan.reasons : outcome.noPlan.reasons
 }
 
+/**
+ * A height rests on every demand it is tied to, whether that demand sets its room or another leaves less: a fact of one
+ * that sets nothing here is cited, and moves nothing.
+ */
+function isOfIdleDemand(plan: Plan, input: string): boolean {
+  const binding = new Set(plan.heights.values.flatMap((v) => [...v.lowestBy, ...v.highestBy]))
+  return plan.heights.demands.some(
+    (d) => !binding.has(d.id) && [d.min, d.max].some((limit) => limit?.from.includes(input)),
+  )
+}
+
 /** Of the pairs on one input, those whose reason is there, unchanged, in every world where the input is another. */
 function unmoved(file: KitchenFile, input: string, pairs: readonly Pair[], plan: Plan): readonly Pair[] {
   let left = pairs
@@ -257,11 +268,13 @@ test.each(['one-wall', 'l-shape'] as const)(
         plan,
       ),
     )
+    const idle = still.filter((p) => isOfIdleDemand(plan, p.input))
     console.log(
-      `${scene}: ${pairs.length} pairs of rule and cited fact, ${inputs.length} facts changed, ${still.length} pairs do not react`,
+      `${scene}: ${pairs.length} pairs of rule and cited fact, ${inputs.length} facts changed, ${still.length} pairs do not react, ${idle.length} of them on facts of demands that set no height here: ${[...new Set(idle.map((p) => p.input))].join(', ')}`,
     )
     expect(pairs.length).toBeGreaterThan(100)
-    expect(still.map((p) => `${p.rule} cites ${p.input} (${p.reason.id})`)).toEqual([])
+    const others = still.filter((p) => !idle.includes(p))
+    expect(others.map((p) => `${p.rule} cites ${p.input} (${p.reason.id})`)).toEqual([])
   },
   LONG ? 3_600_000 : 300_000,
 )

@@ -85,26 +85,30 @@ function brokenHold(r: OrderReason, before: number, after: number): string[] {
   return holds && after !== before + 1 ? [`${after - before - 1} operations come between: ${r.id}`] : []
 }
 
-/** Heights as they are in the end: the line, the named ones, and units with one of their own. */
-export function heightOf(plan: Plan, of: HeightVariable): number | null {
-  if (of === 'line') return 0
+/** Heights as they are in the end: the line, the named ones, and units with one of their own; ± as reached. */
+export function heightOf(
+  plan: Plan,
+  of: HeightVariable,
+): { readonly value: number; readonly pm: number } | null {
+  if (of === 'line') return { value: 0, pm: 0 }
   const figure = of.startsWith('unit:')
     ? plan.units.find((u) => `unit:${u.unit}` === of)?.underside
     : plan.heights.values.find((v) => v.of === of)?.height
-  return figure !== undefined && hasValue(figure) ? figure.value : null
+  return figure !== undefined && hasValue(figure) ? figure : null
 }
 
 const TOLERANCE = 0.0015
 
-/** Hard demands that do not hold and are not said to be unmet. */
+/** Hard demands that do not hold, to within what was read of heights already reached, and are not said to be unmet. */
 export function brokenDemands(plan: Plan): string[] {
   const unmet = new Set(plan.heights.unmet)
   return plan.heights.demands.flatMap((d) => {
     const [from, to] = [heightOf(plan, d.from), heightOf(plan, d.to)]
     if (!d.hard || from === null || to === null || unmet.has(d.id)) return []
-    const there = to - from
-    const low = d.min !== null && hasValue(d.min) && there < d.min.value - TOLERANCE
-    const high = d.max !== null && hasValue(d.max) && there > d.max.value + TOLERANCE
+    const there = to.value - from.value
+    const give = TOLERANCE + to.pm + from.pm
+    const low = d.min !== null && hasValue(d.min) && there < d.min.value - give
+    const high = d.max !== null && hasValue(d.max) && there > d.max.value + give
     return low || high
       ? [`${d.id}: ${d.to} − ${d.from} is ${there}, not ${limit(d.min)} to ${limit(d.max)}`]
       : []

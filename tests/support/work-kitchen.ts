@@ -1,4 +1,9 @@
 import { nothingAchieved } from '../../src/core/daylog/achieved'
+import { workOutFixings } from '../../src/core/fixings/fixings'
+import { workOutHeights } from '../../src/core/heights/heights'
+import { workOutBands } from '../../src/core/holes/bands'
+import { assumeProductDefaults } from '../../src/core/kitchen/assume-defaults'
+import { normalise } from '../../src/core/kitchen/normalise'
 import type { Kitchen, KitchenFile } from '../../src/core/kitchen/schema'
 import type { OperationContext } from '../../src/core/operations/operation-context'
 import { workThrough } from '../../src/core/plan/entry'
@@ -229,7 +234,7 @@ export function workKitchen(): KitchenFile {
     ],
     finishing: [
       { id: 'end', kind: 'end-panel', wall: 'b', of: ['b5'], width: 18, height: 870 },
-      { id: 'kick', kind: 'plinth', wall: 'a', of: ['b1', 'b2', 'b3'], height: 150, length: 2500 },
+      { id: 'kick', kind: 'plinth', wall: 'a', of: ['b1', 'dw', 'b2', 'b3'], height: 150, length: 2500 },
       { id: 'top-trim', kind: 'cornice', wall: 'a', of: ['w1', 'w2'], height: 40, length: 1200 },
       { id: 'back', kind: 'upstand', wall: 'a', of: ['b1', 'b2', 'b3'], height: 100, length: 3300 },
     ],
@@ -303,9 +308,14 @@ export function contextOf(file: KitchenFile): {
   readonly context: OperationContext
 } {
   const plan = planOf(file)
-  const kitchen = kitchenOf(file)
-  const region = regionPack(kitchen.region)
+  const read = kitchenOf(file)
+  const region = regionPack(read.region)
+  const kitchen = assumeProductDefaults(normalise(read), region)
   const survey = workOutSurvey(kitchen, region)
+  const positions = workOutPositions(kitchen, survey)
+  const heights = workOutHeights(kitchen, survey, positions, region, nothingAchieved)
+  const bands = workOutBands(kitchen, survey, region)
+  const { neededNoggings } = workOutFixings(kitchen, survey, positions, heights, bands, region)
   return {
     kitchen,
     context: {
@@ -316,14 +326,14 @@ export function contextOf(file: KitchenFile): {
       names: unitNames(kitchen),
       heights: plan.heights,
       units: plan.units,
-      parts: workOutPositions(kitchen, survey).parts,
+      parts: positions.parts,
       rails: plan.rails,
       holes: plan.holes,
       bands: plan.bands,
       lines: plan.lines,
       marks: plan.marks,
       paths: plan.paths,
-      neededNoggings: [],
+      neededNoggings,
       achieved: nothingAchieved,
     },
   }

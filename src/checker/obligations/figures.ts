@@ -90,6 +90,8 @@ function missingFaults(c: Case, missing: readonly string[]): readonly string[] {
 
 /** Lists of readings can be there and still be too few. */
 function mayNeedMore(id: string): boolean {
+  // A face is given wrongly when the thing is on one side of the wall and was measured on the other.
+  if (id.endsWith('.along.face')) return true
   return /^(units|walls|floor\.readings|ceiling|fixings|crew\.people|walls\.[^.]+\.(studs|layers|noggings))$/.test(
     id,
   )

@@ -40,7 +40,8 @@ function checkKnown(c: Case, group: Group): void {
     if (unread.length > 0 && (height.state === 'known' || (height.state === 'assumed' && !product))) {
       c.refuse('unknown', of, `it is given although ${unread[0] ?? ''} is not known`)
     }
-    if (height.state === 'unknown' && everywhere.length === 0 && ceilingRead(c)) {
+    const used = c.given.units.some((u) => groupOf(u) === group)
+    if (used && height.state === 'unknown' && everywhere.length === 0 && ceilingRead(c)) {
       c.refuse('unknown', of, 'it is called unknown although nothing it rests on is')
     }
   }
@@ -69,7 +70,7 @@ function groupMissing(c: Case, group: Group): readonly string[] {
   }
   const limits = ownDemands(c)
     .filter((d) => kinds.some((kind) => d.id.startsWith(`${kind}:`)) && about(d.id))
-    .flatMap((d) => [...(d.min?.missing ?? []), ...(d.max?.missing ?? [])])
+    .flatMap((d) => [d.min, d.max, ...(d.rests ?? [])].flatMap((m) => m?.missing ?? []))
   const own = c.given.units.filter((u) => groupOf(u) === group)
   const heights = own.flatMap((u) => u.height.missing)
   const feet = own.filter((u) => u.stands === 'legs' && u.feet.length === 0).map((u) => `units.${u.id}.feet`)

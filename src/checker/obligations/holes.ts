@@ -32,7 +32,7 @@ function bestWay(c: Case, group: HoleGroup): Way {
   let best: Way | undefined
   for (const ways of group.ways) {
     for (const holes of ways()) {
-      const way = { holes, faults: faultsOf(c, holes) }
+      const way = { holes, faults: faultsOf(c, group.prefix, holes) }
       if (way.faults.length === 0) return way
       if (best === undefined || way.faults.length < best.faults.length) best = way
     }
@@ -46,22 +46,15 @@ interface Way {
 }
 
 /** What is wrong with the plan if these are the holes the rules ask for. */
-function faultsOf(c: Case, holes: readonly ExpectedHole[]): readonly Refusal[] {
+function faultsOf(c: Case, prefix: string, holes: readonly ExpectedHole[]): readonly Refusal[] {
   const { refuse, report } = refusalList()
   for (const own of holes) checkExpected(c, own, refuse)
   for (const hole of c.plan.holes) {
-    const first = holes[0]
-    const sameGroup = first !== undefined && groupName(hole.id) === groupName(first.id)
-    if (sameGroup && !holes.some((own) => own.id === hole.id)) {
+    if (hole.id.startsWith(prefix) && !holes.some((own) => own.id === hole.id)) {
       refuse('hole', hole.id, 'no rule puts a hole there')
     }
   }
   return report().refusals
-}
-
-/** `<purpose>.<unit or rail>` */
-function groupName(id: string): string {
-  return id.split('.').slice(0, 2).join('.')
 }
 
 function checkExpected(c: Case, own: ExpectedHole, refuse: Refuse): void {

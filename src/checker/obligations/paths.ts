@@ -223,7 +223,8 @@ function checkSaid(c: Case, path: PlacingPath, fixed: readonly FixedThing[]): vo
   }
   const clearance = trueClearance(c, path, fixed)
   if (path.clearance < 0) c.refuse('path', what, 'its clearance is below nothing')
-  if (path.clearance > clearance + CLEARANCE_SLACK) {
+  // Walls that do not quite meet leave that much open.
+  if (path.clearance > clearance + CLEARANCE_SLACK + (c.room.closed ? c.room.misses : 0)) {
     c.refuse('path', what, `it claims ${path.clearance} of clearance; there is ${round(clearance)}`)
   }
 }

@@ -1,7 +1,7 @@
 import { agree } from '../agree'
 import { type Case, wallOf } from '../case'
 import { hookEdge, isRefused, railEnds, railStuds } from '../hole-places'
-import { less } from '../measure'
+import { isKnown, less } from '../measure'
 import { fromLeft } from '../room'
 import { isStudWall } from '../wall-make-up'
 
@@ -19,10 +19,13 @@ export function checkRails(c: Case): void {
     agree(c.refuse, 'rail', `${rail.id} to`, plan.to, to)
     const same = plan.wall === rail.wall && [...plan.units].sort().join() === [...rail.units].sort().join()
     if (!same) c.refuse('rail', rail.id, 'its wall or units are not those of the file')
+    const edges = rail.units.flatMap((id) => c.units.get(id)?.unit ?? []).map((u) => hookEdge(c, u))
+    // One unit whose hook-on edge is not known leaves that of the rail open.
+    const open = plan.edge.state === 'unknown' && edges.some((edge) => !isKnown(edge))
     for (const id of rail.units) {
       const unit = c.units.get(id)?.unit
-      if (unit !== undefined)
-        agree(c.refuse, 'rail', `${rail.id} edge at ${id}`, plan.edge, hookEdge(c, unit))
+      if (unit === undefined || open) continue
+      agree(c.refuse, 'rail', `${rail.id} edge at ${id}`, plan.edge, hookEdge(c, unit))
     }
     const wall = wallOf(c, rail.wall)
     if (wall === undefined || !isStudWall(wall)) continue

@@ -7,8 +7,6 @@ import { isHung, type UnitStretch } from '../positions'
 import { planeThrough } from '../surface'
 import { finished, floorAt, floorUnder } from './legs'
 
-const BAY_FINISH = ['everywhere', 'bays-and-front']
-
 /** The walls stand where walking round the room puts them, and the floor is the one that was read. */
 export function checkSurvey(c: Case): void {
   checkWalls(c)
@@ -90,9 +88,7 @@ function standingPlaces(c: Case, at: UnitStretch): readonly Measure[] {
   if (!bay && (isHung(at.unit) || at.unit.stands === null)) return []
   const front = sum(at.out, at.unit.depth)
   return [at.out, front].flatMap((out) =>
-    [at.left, at.right].map((along) =>
-      finished(c, floorAt(c, at.wall, along, out), bay ? BAY_FINISH : ['everywhere']),
-    ),
+    [at.left, at.right].map((along) => finished(c, floorAt(c, at.wall, along, out), ['everywhere'])),
   )
 }
 

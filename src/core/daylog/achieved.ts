@@ -77,4 +77,7 @@ function undersideOf(entry: LogEntry & { kind: 'set' }, unit: Unit): Figure {
 }
 
 /** The line itself, for heights read against it. */
-export const theLine: Figure = known(0, 0, 'mm', ['lines.line'], { kind: 'geometry', why: 'the line is height 0' })
+export const theLine: Figure = known(0, 0, 'mm', ['lines.line'], {
+  kind: 'geometry',
+  why: 'the line is height 0',
+})

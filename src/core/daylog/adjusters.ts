@@ -23,8 +23,18 @@ function legAdjuster(unit: Unit, x: Figure, y: Figure, leg: LegPlan): Adjuster {
     perTurn: unit.legs.perTurn,
     clockwise: null,
     place: null,
-    upLeft: derive('mm', { kind: 'geometry', why: 'longest less planned' }, [leg.max, leg.extension], (max, now) => max - now),
-    downLeft: derive('mm', { kind: 'geometry', why: 'planned less shortest' }, [leg.extension, leg.min], (now, min) => now - min),
+    upLeft: derive(
+      'mm',
+      { kind: 'geometry', why: 'longest less planned' },
+      [leg.max, leg.extension],
+      (max, now) => max - now,
+    ),
+    downLeft: derive(
+      'mm',
+      { kind: 'geometry', why: 'planned less shortest' },
+      [leg.extension, leg.min],
+      (now, min) => now - min,
+    ),
   }
 }
 
@@ -39,7 +49,12 @@ function hangers(unit: Unit): readonly Adjuster[] {
     upLeft: up,
     downLeft: down,
   } as const
-  const right = derive('mm', { kind: 'geometry', why: 'as far in from the right side' }, [unit.width, hangerIn], (w, i) => w - i)
+  const right = derive(
+    'mm',
+    { kind: 'geometry', why: 'as far in from the right side' },
+    [unit.width, hangerIn],
+    (w, i) => w - i,
+  )
   return [
     { ...common, id: 'left', x: hangerIn },
     { ...common, id: 'right', x: right },

@@ -6,7 +6,10 @@ import type { DayLog, LogEntry } from './schema'
  * which then holds for every unit with the same way of hanging or standing whose own sheet does not say. The file the
  * user keeps is not touched; this is a new value with the same ids.
  */
-export function withObservations(file: unknown, log: DayLog): { readonly file: unknown; readonly lost: readonly string[] } {
+export function withObservations(
+  file: unknown,
+  log: DayLog,
+): { readonly file: unknown; readonly lost: readonly string[] } {
   let out = file
   const lost: string[] = []
   for (const entry of log.entries) {
@@ -30,12 +33,17 @@ interface RawUnit {
   readonly stands?: string | null
 }
 
-function triedPatches(entry: LogEntry & { kind: 'tried' }, file: unknown): readonly (readonly [string, unknown])[] {
+function triedPatches(
+  entry: LogEntry & { kind: 'tried' },
+  file: unknown,
+): readonly (readonly [string, unknown])[] {
   const units = ((file as { units?: readonly RawUnit[] }).units ?? []) as readonly RawUnit[]
   const tried = units.find((u) => u.id === entry.unit)
   const alike = units.filter((u) => u.stands === tried?.stands)
   const perTurn =
-    entry.perTurn.state === 'unknown' ? null : { value: entry.perTurn.value, pm: entry.perTurn.pm, because: `tried on ${entry.unit}` }
+    entry.perTurn.state === 'unknown'
+      ? null
+      : { value: entry.perTurn.value, pm: entry.perTurn.pm, because: `tried on ${entry.unit}` }
   return alike.flatMap((u) => {
     const where =
       entry.part === 'leg'

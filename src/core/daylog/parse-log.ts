@@ -34,11 +34,21 @@ function crossCheck(entries: readonly Entry[]): readonly Problem[] {
   for (const e of entries) {
     const path = `entries "${e.id}"`
     if (seen.has(e.id)) {
-      problems.push({ kind: 'repeated-id', path, message: 'This id stands twice in the log.', mend: 'Give the later entry an id of its own.' })
+      problems.push({
+        kind: 'repeated-id',
+        path,
+        message: 'This id stands twice in the log.',
+        mend: 'Give the later entry an id of its own.',
+      })
     }
     if (e.kind === 'correct' && e.entry !== undefined && !seen.has(e.entry)) {
       const message = `It corrects "${e.entry}", which is no earlier entry.`
-      problems.push({ kind: 'missing-reference', path, message, mend: 'Name the id of an entry made before it.' })
+      problems.push({
+        kind: 'missing-reference',
+        path,
+        message,
+        mend: 'Name the id of an entry made before it.',
+      })
     }
     seen.add(e.id)
   }

@@ -36,14 +36,23 @@ export function turnsFor(adjusters: readonly Adjuster[], reading: LevelReading):
 }
 
 function riseOf(adjuster: Adjuster, all: readonly Adjuster[], reading: LevelReading): Figure {
-  const basis = { kind: 'geometry', why: 'packer over length of level, times the way from the highest adjuster' } as const
-  if (reading.low === 'neither') return derive('mm', { kind: 'geometry', why: 'the level shows none' }, [], () => 0)
+  const basis = {
+    kind: 'geometry',
+    why: 'packer over length of level, times the way from the highest adjuster',
+  } as const
+  if (reading.low === 'neither')
+    return derive('mm', { kind: 'geometry', why: 'the level shows none' }, [], () => 0)
   const at = (a: Adjuster): Figure => (reading.axis === 'along' ? a.x : a.y)
   const lowIsLess = reading.low === 'left' || reading.low === 'back'
-  return derive('mm', basis, [reading.packer, reading.levelLength, at(adjuster), ...all.map(at)], (p, length, here, ...others) => {
-    const high = lowIsLess ? Math.max(...others) : Math.min(...others)
-    return (p / length) * Math.abs((here as number) - high)
-  })
+  return derive(
+    'mm',
+    basis,
+    [reading.packer, reading.levelLength, at(adjuster), ...all.map(at)],
+    (p, length, here, ...others) => {
+      const high = lowIsLess ? Math.max(...others) : Math.min(...others)
+      return (p / length) * Math.abs((here as number) - high)
+    },
+  )
 }
 
 /** By how much the travel of the worst adjuster falls short, so that all come down by it instead; 0 when all reach. */
@@ -57,7 +66,12 @@ function lacking(adjusters: readonly Adjuster[], rises: readonly Figure[]): numb
 
 function turned(adjuster: Adjuster, wanted: Figure, drop: number): TurnOrder {
   const rise = drop === 0 ? wanted : derive('mm', wanted.basis, [wanted], (mm) => mm - drop)
-  const turns = derive('turn', { kind: 'geometry', why: 'the rise over what one turn gives' }, [rise, adjuster.perTurn], (mm, per) => Math.abs(mm) / per)
+  const turns = derive(
+    'turn',
+    { kind: 'geometry', why: 'the rise over what one turn gives' },
+    [rise, adjuster.perTurn],
+    (mm, per) => Math.abs(mm) / per,
+  )
   const way = wayOf(rise)
   return { adjuster, rise, turns, way, hand: handFor(adjuster, way), reaches: reaches(adjuster, rise) }
 }

@@ -1,4 +1,4 @@
-import { type Basis, type Figure, hasValue, known, sortedIds } from '../figure'
+import { type Basis, type Figure, known, sortedIds } from '../figure'
 import { message } from '../message'
 import { finding } from '../plan/finding'
 import type { Demand, Finding, HeightConflict, HeightValue, LegPlan, UnitId } from '../plan/types'
@@ -213,13 +213,4 @@ export function hookOnFindings(
       where: { wall: position.unit.wall, along: position.left },
     })
   })
-}
-
-export function isMet({ min, max }: Demand, from: Figure, to: Figure): boolean {
-  if (!hasValue(from) || !hasValue(to)) return true
-  const lies = to.value - from.value
-  const slack = to.pm + from.pm + 0.0005
-  const isLow = min !== null && hasValue(min) && lies < min.value - slack
-  const isHigh = max !== null && hasValue(max) && lies > max.value + slack
-  return !isLow && !isHigh
 }

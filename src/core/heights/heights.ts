@@ -1,9 +1,8 @@
 import type { Achieved } from '../daylog/achieved'
-import { type Figure, hasValue, known } from '../figure'
+import { type Figure, hasValue } from '../figure'
 import type { HeightName } from '../kitchen/kinds'
 import type { Kitchen } from '../kitchen/schema'
 import type {
-  Demand,
   Finding,
   FloorSurface,
   Heights,
@@ -25,7 +24,6 @@ import {
   clashes,
   givenUpFindings,
   hookOnFindings,
-  isMet,
   legFindings,
   marginalHeights,
   outsideReadings,
@@ -37,6 +35,7 @@ import { type Kept, keepWhatHolds } from './keep'
 import { legsOf } from './legs'
 import { type Settled, settle } from './settled'
 import { type HeightOf, undersidesOf } from './undersides'
+import { unmetOf } from './unmet'
 
 /** The heights of the kitchen, and what follows from them for every unit. Heights re the line, mm. */
 export interface HeightsWorkedOut {
@@ -117,17 +116,4 @@ function standing(of: HeightName, height: Figure, by: readonly string[]): Height
     ? [height.value - height.pm, height.value + height.pm]
     : [null, null]
   return { of, height, lowest, highest, lowestBy: by, highestBy: by, marginal: false, achieved: true }
-}
-
-const LINE: Figure = known(0, 0, 'mm', [], { kind: 'geometry', why: 'the line is height 0' })
-
-/** What was dropped or given up, and whatever else the heights turn out not to meet; never less than that. */
-function unmetOf(demands: readonly Demand[], kept: Kept, heightOf: HeightOf): readonly string[] {
-  const lost = new Set([...kept.dropped, ...kept.givenUp].map(({ id }) => id))
-  const at = (variable: HeightVariable) => (variable === 'line' ? LINE : heightOf(variable))
-  return demands.flatMap((demand) => {
-    const [from, to] = [at(demand.from), at(demand.to)]
-    const isMissed = from !== undefined && to !== undefined && !isMet(demand, from, to)
-    return lost.has(demand.id) || isMissed ? [demand.id] : []
-  })
 }

@@ -222,12 +222,12 @@ const opening = z.strictObject({
   boardProjection: tape().describe(
     'Window board out from the wall. Read by: later: rules of the trade (F95).',
   ),
-  boardLeft: height.prefault({}).describe(
-    'Underside of the window board at its left end. Read by: later: rules of the trade (F95).',
-  ),
-  boardRight: height.prefault({}).describe(
-    'Underside of the window board at its right end. Read by: later: rules of the trade (F95).',
-  ),
+  boardLeft: height
+    .prefault({})
+    .describe('Underside of the window board at its left end. Read by: later: rules of the trade (F95).'),
+  boardRight: height
+    .prefault({})
+    .describe('Underside of the window board at its right end. Read by: later: rules of the trade (F95).'),
   hinge: oneOf('left', 'right', 'top', 'bottom', 'slides').describe(
     'Seen from inside. Read by: later: rules of the trade (F05, F96).',
   ),
@@ -615,7 +615,6 @@ const worktop = z.strictObject({
     'Read by: later: worktops.',
   ),
 })
-
 
 const heightWish = z.strictObject({
   id,

@@ -1,5 +1,4 @@
 import type { Caution } from '../plan/types'
-import { overheadCautions } from './cautions'
 import type { FittedUnit, Job } from './job'
 import { caution } from './make'
 import type { Tool } from './tools'
@@ -30,10 +29,6 @@ export function liftWords(unit: FittedUnit): 'alone' | 'two' | 'three' | 'lifter
   if (aid === 'batten-or-prop') return 'prop'
   if (people === null || aid === 'stop' || aid === 'lighten-it') return 'too-heavy'
   return people === 1 ? 'alone' : people === 2 ? 'two' : 'three'
-}
-
-export function overHeadWith(more: readonly Caution[]): readonly Caution[] {
-  return [...overheadCautions(), ...more]
 }
 
 /** While a tall stands and is not restrained. */

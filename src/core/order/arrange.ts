@@ -47,7 +47,7 @@ export function arrange(input: ArrangeInput): Result<Arrangement, readonly Loop[
   const blocks = blocksOf(ids, reasons)
   const problem = problemOf(ids, reasons, blocks, prices)
   const stages = Int32Array.from(blocks.members, (block) => prices.stage[block[0] ?? 0] ?? 0)
-  const found = arrangeBlocks(problem, stages, keptPlaces(ids, blocks, input.kept))
+  const found = arrangeBlocks(problem, stages, keptPlaces(operations, blocks, input.kept))
   const flat = Int32Array.from([...found].flatMap((block) => blocks.members[block] ?? []))
   const { order, late } = pullTogether(ids, operations, reasons, flat)
   const parts = costParts(prices, order)
@@ -89,20 +89,24 @@ function freshOrder(problem: Problem, stages: Int32Array): Int32Array {
   return plain
 }
 
-/** By block, the place of its first member in the accepted order; null when nothing was accepted. */
+/**
+ * By block, the place of its first member in the accepted order, those that are done before all others; null when
+ * nothing was accepted.
+ */
 function keptPlaces(
-  ids: readonly OperationId[],
+  operations: readonly Operation[],
   blocks: Blocks,
   accepted: readonly OperationId[],
 ): Int32Array | null {
   if (accepted.length === 0) return null
-  const numbers = new Map(ids.map((id, i) => [id, i]))
+  const numbers = new Map(operations.map((operation, i) => [operation.id, i]))
   const kept = new Int32Array(blocks.members.length).fill(-1)
   accepted.forEach((id, place) => {
     const number = numbers.get(id)
     if (number === undefined) return
     const block = blocks.of[number] as number
-    if (kept[block] === -1) kept[block] = place
+    const done = (blocks.members[block] ?? []).every((i) => operations[i]?.done === true)
+    if (kept[block] === -1) kept[block] = done ? place : place + accepted.length
   })
   return kept.some((place) => place !== -1) ? kept : null
 }

@@ -1,5 +1,6 @@
 import type { InputId } from '../figure'
 import type { FittedUnit, Job } from '../operations/job'
+import { bays } from '../operations/prove'
 import type { Operation } from '../plan/types'
 
 /**
@@ -15,7 +16,14 @@ export function madeBy(job: Job, operation: Operation): readonly InputId[] {
   if (kind === 'worktop') return [`worktops.${on}`]
   if (kind === 'connect') return [`appliances.${on}`]
   if (kind === 'asbestos-check') return ['survey.houseBuilt']
+  if (kind === 'prove') return proveFacts(job)
   return operation.on.flatMap((id) => unitFacts(job.unit(id), kind, job))
+}
+
+/** The room is proved because a worktop is to cover it, or an appliance to go in. */
+function proveFacts(job: Job): readonly InputId[] {
+  const tops = job.kitchen.worktops.map((top) => `worktops.${top.id}`)
+  return [...tops, ...bays(job).map((bay) => `units.${bay.id}`)]
 }
 
 function noggingFacts(job: Job, on: string): readonly InputId[] {

@@ -1,6 +1,6 @@
 /**
  * A smallest set of facts that cannot all hold beside what always holds: take away any one of them and the rest can.
- * Facts given first are kept out of it where possible. Null: all of them can hold.
+ * Of several such sets one with facts given early is found rather than one with facts given late. Null: all can hold.
  *
  * @source Junker, QuickXplain: Preferred Explanations and Relaxations for Over-Constrained Problems, AAAI 2004
  */

@@ -71,8 +71,7 @@ export function against(
   const ids = plan.operations.map((operation) => operation.id)
   const chain = reachOf(ids, plan.reasons).chain(after, before)
   if (chain === null) return []
-  // Worse told ones first: QuickXplain leaves out what is given first where it can.
-  const facts = [...chain].sort(compareReasons).reverse()
+  const facts = [...chain].sort(compareReasons)
   const forced = forcedReason(before, after)
   return quickXplain(facts, (some) => loopsIn(ids, [...some, forced]).length === 0) ?? chain
 }

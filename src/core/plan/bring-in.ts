@@ -45,7 +45,16 @@ export function bringIn(
   if (!chosen.ok) {
     const stuck = chosen.stuck.map((s) => ({
       unit: s.unit,
-      say: withNames(message('no-way-in-between', { unit: s.unit, others: chosen.components.flat().map((u) => names.get(u) ?? u).join(', ') }), names),
+      say: withNames(
+        message('no-way-in-between', {
+          unit: s.unit,
+          others: chosen.components
+            .flat()
+            .map((u) => names.get(u) ?? u)
+            .join(', '),
+        }),
+        names,
+      ),
     }))
     return { paths: [], trapped: [...trapped, ...stuck], findings }
   }
@@ -53,7 +62,11 @@ export function bringIn(
   return { paths, trapped, findings }
 }
 
-function placedUnit(unit: UnitPlan, { unit: asked }: UnitPosition, tilts: ReadonlyMap<string, StandUpChoice>): readonly PlacedUnit[] {
+function placedUnit(
+  unit: UnitPlan,
+  { unit: asked }: UnitPosition,
+  tilts: ReadonlyMap<string, StandUpChoice>,
+): readonly PlacedUnit[] {
   if (unit.pose === null || unit.kind === 'appliance-space') return []
   const tilt = tilts.get(unit.unit)
   const base: PlacedUnit = {

@@ -18,7 +18,12 @@ function figureChanges(before: Plan, after: Plan): Change[] {
   for (const [what, figure] of is) {
     const old = was.get(what)
     if (old === undefined || !sameValue(old, figure)) {
-      out.push({ what, say: message('change-figure', { what, was: old ?? '', is: figure }), was: old ?? null, is: figure })
+      out.push({
+        what,
+        say: message('change-figure', { what, was: old ?? '', is: figure }),
+        was: old ?? null,
+        is: figure,
+      })
     }
   }
   for (const [what, old] of was) {
@@ -38,7 +43,17 @@ function operationChanges(before: Plan, after: Plan): Change[] {
   const come = after.operations.filter((o) => !was.has(o.id))
   const gone = before.operations.filter((o) => !is.has(o.id))
   return [
-    ...come.map((o) => ({ what: o.id, say: message('change-operation-new', { operation: o.id }), was: null, is: null })),
-    ...gone.map((o) => ({ what: o.id, say: message('change-operation-gone', { operation: o.id }), was: null, is: null })),
+    ...come.map((o) => ({
+      what: o.id,
+      say: message('change-operation-new', { operation: o.id }),
+      was: null,
+      is: null,
+    })),
+    ...gone.map((o) => ({
+      what: o.id,
+      say: message('change-operation-gone', { operation: o.id }),
+      was: null,
+      is: null,
+    })),
   ]
 }

@@ -21,7 +21,11 @@ function isFigure(value: object): value is Figure {
  * Every figure in a part of the plan, under a name made of ids: `units/base-2/legs/fl/extension`. The same thing has
  * the same name in two plans of the same kitchen, which is how "what changed" and "what would this settle" are read off.
  */
-export function figuresIn(part: unknown, into: Map<string, Figure> = new Map(), path = ''): Map<string, Figure> {
+export function figuresIn(
+  part: unknown,
+  into: Map<string, Figure> = new Map(),
+  path = '',
+): Map<string, Figure> {
   if (part === null || typeof part !== 'object') return into
   if (Array.isArray(part)) {
     part.forEach((item, i) => {

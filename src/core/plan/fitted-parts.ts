@@ -1,8 +1,8 @@
 import { valueOf } from '../figure'
+import type { HeightName } from '../kitchen/kinds'
 import type { FinishingPart, Kitchen, Unit, Worktop } from '../kitchen/schema'
 import type { Survey } from '../survey/survey'
 import type { PartPosition } from '../units/positions'
-import type { HeightName } from '../kitchen/kinds'
 import type { FittedPart, Heights, LocalBox, Pose, UnitId, UnitPlan, WallId } from './types'
 
 /**
@@ -44,7 +44,9 @@ function against(
   const yaw = (Math.atan2(frame.alongDir.y, frame.alongDir.x) * 180) / Math.PI
   return {
     pose: { x: at.x, y: at.y, z: box.bottom, yaw },
-    solid: [{ x0: 0, x1: box.right - box.left, y0: 0, y1: box.far - box.near, z0: 0, z1: box.top - box.bottom }],
+    solid: [
+      { x0: 0, x1: box.right - box.left, y0: 0, y1: box.far - box.near, z0: 0, z1: box.top - box.bottom },
+    ],
   }
 }
 
@@ -95,7 +97,12 @@ function worktopBodies(worktop: Worktop, context: Context): readonly FittedPart[
 }
 
 function finishingBodies(part: FinishingPart, context: Context): readonly FittedPart[] {
-  const named = { part: part.id, name: part.name ?? part.kind.replace('-', ' '), kind: part.kind, of: part.of }
+  const named = {
+    part: part.id,
+    name: part.name ?? part.kind.replace('-', ' '),
+    kind: part.kind,
+    of: part.of,
+  }
   if (part.kind === 'plinth') return plinthBodies(part, context)
   const place = context.parts.find((p) => p.part.id === part.id)
   const wall = part.wall ?? context.units.find((u) => part.of.includes(u.unit))?.wall
@@ -152,13 +159,23 @@ function frontBodies(unit: Unit, context: Context): readonly FittedPart[] {
   const doors = unit.doors.map((door, i) => {
     const each = width / unit.doors.length
     const doorTall = valueOf(door.height) ?? tall
-    return front(door.id, { x0: i * each + shut, x1: (i + 1) * each - shut, z0: shut, z1: Math.min(tall, doorTall) - shut })
+    return front(door.id, {
+      x0: i * each + shut,
+      x1: (i + 1) * each - shut,
+      z0: shut,
+      z1: Math.min(tall, doorTall) - shut,
+    })
   })
   let top = tall
   const drawers = unit.drawers.map((drawer) => {
     const each = valueOf(drawer.height) ?? tall / unit.drawers.length
     top -= each
-    return front(drawer.id, { x0: shut, x1: width - shut, z0: Math.max(0, top) + shut, z1: top + each - shut })
+    return front(drawer.id, {
+      x0: shut,
+      x1: width - shut,
+      z0: Math.max(0, top) + shut,
+      z1: top + each - shut,
+    })
   })
   return [...doors, ...drawers]
 }

@@ -7,7 +7,11 @@ import { finding } from './finding'
 import type { Finding, UnitPlan } from './types'
 
 /** What is to be said of the kitchen as a whole: no region chosen, sizes assumed. */
-export function generalFindings(kitchen: Kitchen, region: RegionPack | null, units: readonly UnitPlan[]): readonly Finding[] {
+export function generalFindings(
+  kitchen: Kitchen,
+  region: RegionPack | null,
+  units: readonly UnitPlan[],
+): readonly Finding[] {
   return [...regionNotChosen(region), ...assumedFigures(kitchen, units)]
 }
 
@@ -21,7 +25,10 @@ function regionNotChosen(region: RegionPack | null): readonly Finding[] {
       dangerous: true,
       say: message('region-not-chosen'),
       from: ['region'],
-      basis: { kind: 'common-practice', why: 'where cables are to be expected, and which trades must be called, differs by country' },
+      basis: {
+        kind: 'common-practice',
+        why: 'where cables are to be expected, and which trades must be called, differs by country',
+      },
     }),
   ]
 }
@@ -41,7 +48,10 @@ function assumedFigures(kitchen: Kitchen, units: readonly UnitPlan[]): readonly 
       weight: 'note',
       say: message('assumed-figures', { count: ids.length, which: ids.slice(0, 12).join(', ') }),
       from: ids,
-      basis: { kind: 'common-practice', why: 'usual sizes, until the maker’s sheet or a tape says otherwise' },
+      basis: {
+        kind: 'common-practice',
+        why: 'usual sizes, until the maker’s sheet or a tape says otherwise',
+      },
     }),
   ]
 }

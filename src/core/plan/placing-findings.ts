@@ -2,8 +2,8 @@ import type { Basis } from '../figure'
 import { type Message, message } from '../message'
 import type { CandidatePaths, Overlap } from '../placing/paths'
 import type { StandUpChoice } from '../placing/stand-up'
-import { finding } from './finding'
 import type { UnitPosition } from '../units/positions'
+import { finding } from './finding'
 import type { Finding } from './types'
 
 const geometry: Basis = { kind: 'geometry', why: 'solids as measured, moved along the way in' }
@@ -18,7 +18,9 @@ export function placingFindings(
   const nameOf = new Map(units.map((u) => [u.unit.id, u.name]))
   const where = (unit: string) => ({ wall: wallOf.get(unit) ?? '' })
   return [
-    ...[...standUps].flatMap(([unit, choice]) => standUpFinding(unit, choice, where(unit), nameOf.get(unit) ?? unit)),
+    ...[...standUps].flatMap(([unit, choice]) =>
+      standUpFinding(unit, choice, where(unit), nameOf.get(unit) ?? unit),
+    ),
     ...paths.notStoodUp.map((t) =>
       finding({
         rule: 'no-floor-to-stand-up',
@@ -34,11 +36,30 @@ export function placingFindings(
   ]
 }
 
-function standUpFinding(unit: string, choice: StandUpChoice, where: { wall: string }, name: string): readonly Finding[] {
+function standUpFinding(
+  unit: string,
+  choice: StandUpChoice,
+  where: { wall: string },
+  name: string,
+): readonly Finding[] {
   const { needed, ceiling, fits } = choice.plan
   if (fits === 'yes') return []
-  const parts = { subjects: [unit], where, figures: [needed, ceiling], basis: geometry, dangerous: true } as const
-  if (fits === 'no') return [finding({ ...parts, rule: 'cannot-stand-up', weight: 'stop', say: message('cannot-stand-up', { unit: name, needed, ceiling }) })]
+  const parts = {
+    subjects: [unit],
+    where,
+    figures: [needed, ceiling],
+    basis: geometry,
+    dangerous: true,
+  } as const
+  if (fits === 'no')
+    return [
+      finding({
+        ...parts,
+        rule: 'cannot-stand-up',
+        weight: 'stop',
+        say: message('cannot-stand-up', { unit: name, needed, ceiling }),
+      }),
+    ]
   return [
     finding({
       ...parts,
@@ -59,7 +80,11 @@ function overlapFinding(o: Overlap, nameOf: ReadonlyMap<string, string>): Findin
     rule: o.with.kind === 'unit' ? 'units-overlap' : 'unit-in-something-fixed',
     subjects: [o.unit, o.with.id],
     weight: slight ? 'warn' : 'stop',
-    say: message(slight ? 'wall-cuts-in' : 'in-one-another', { unit: nameOf.get(o.unit) ?? o.unit, other, by: Math.round(o.by * 10) / 10 }),
+    say: message(slight ? 'wall-cuts-in' : 'in-one-another', {
+      unit: nameOf.get(o.unit) ?? o.unit,
+      other,
+      by: Math.round(o.by * 10) / 10,
+    }),
     from: [`units.${o.unit}.width`],
     basis: geometry,
   })

@@ -10,17 +10,17 @@ import type { OperationContext } from '../operations/operation-context'
 import { workOutOperations } from '../operations/operations'
 import { arrange } from '../order/arrange'
 import { workOutReasons } from '../order/reasons'
-import { answerWishes } from '../order/wishes'
+import { answerWishes, lateWishes } from '../order/wishes'
 import type { RegionPack } from '../region/region'
 import { err, ok, type Result } from '../result'
 import { workOutSurvey } from '../survey/survey'
 import { unitNames } from '../units/names'
 import { workOutPositions } from '../units/positions'
+import { bringIn } from './bring-in'
 import { fittedParts } from './fitted-parts'
 import { generalFindings } from './general-findings'
 import { measureNext } from './measure-next'
 import { obstacles } from './obstacles'
-import { bringIn } from './bring-in'
 import { standUps } from './stand-ups'
 import type { Finding, NoPlan, Plan } from './types'
 import { type UnitAnswers, unitPlan } from './unit-plans'
@@ -64,7 +64,14 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
   const units = positions.units.map((p) => unitPlan(p, answers))
   const fixed = obstacles(kitchen, survey)
   const entry = bringIn(kitchen, survey, positions.units, units, fixed, tilts)
-  const { lines, marks } = workOutLines(kitchen, survey, positions, heights.heights, fixings.rails, fixings.holes)
+  const { lines, marks } = workOutLines(
+    kitchen,
+    survey,
+    positions,
+    heights.heights,
+    fixings.rails,
+    fixings.holes,
+  )
 
   const context: OperationContext = {
     kitchen,
@@ -102,7 +109,15 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
   const all = [...reasons, ...wishes.reasons]
   const trapped = entry.trapped
   if (trapped.length > 0 || wishes.conflicts.length > 0) {
-    return err({ kind: 'no-order', conflicts: wishes.conflicts, repairs: wishes.repairs, loops: [], trapped, reasons: all, findings })
+    return err({
+      kind: 'no-order',
+      conflicts: wishes.conflicts,
+      repairs: wishes.repairs,
+      loops: [],
+      trapped,
+      reasons: all,
+      findings,
+    })
   }
   const arranged = arrange({
     operations,
@@ -114,7 +129,15 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
   })
   if (!arranged.ok) {
     const loops = arranged.error.map((loop) => loop.reasons)
-    return err({ kind: 'no-order', conflicts: [], repairs: [], loops, trapped, reasons: loops.flat(), findings })
+    return err({
+      kind: 'no-order',
+      conflicts: [],
+      repairs: [],
+      loops,
+      trapped,
+      reasons: loops.flat(),
+      findings,
+    })
   }
   const byId = new Map(operations.map((o) => [o.id, o]))
   const made: Omit<Plan, 'measureNext' | 'changes'> = {
@@ -122,7 +145,13 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     name: kitchen.name,
     demo: kitchen.demo,
     walls: survey.frames,
-    floor: { points: survey.points, triangles: survey.triangles, plane: survey.plane, highPoint: heights.highPoint, fall: heights.fall },
+    floor: {
+      points: survey.points,
+      triangles: survey.triangles,
+      plane: survey.plane,
+      highPoint: heights.highPoint,
+      fall: heights.fall,
+    },
     heights: heights.heights,
     lines,
     marks,
@@ -137,7 +166,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     operations: arranged.value.order.flatMap((id) => byId.get(id) ?? []),
     reasons: all,
     order: arranged.value.report,
-    findings,
+    findings: sorted([...findings, ...lateWishes(arranged.value.late, all)]),
   }
   return ok({ ...made, measureNext: measureNext(made), changes: [] })
 }

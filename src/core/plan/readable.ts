@@ -15,8 +15,14 @@ export function readablePlan(plan: Plan): string {
     ...section('HOLES, along from the left corner, up from the line', holeLines(plan)),
     ...section('LIFTS', liftLines(plan)),
     ...section('ORDER OF WORK', operationLines(plan)),
-    ...section('MEASURE NEXT', plan.measureNext.slice(0, 10).map((m) => say(m.say))),
-    ...section('NOT AS FIRST PLANNED', plan.changes.map((c) => say(c.say))),
+    ...section(
+      'MEASURE NEXT',
+      plan.measureNext.slice(0, 10).map((m) => say(m.say)),
+    ),
+    ...section(
+      'NOT AS FIRST PLANNED',
+      plan.changes.map((c) => say(c.say)),
+    ),
   ].join('\n')
 }
 
@@ -37,7 +43,10 @@ function heightLines(plan: Plan): readonly string[] {
 
 function legLines(plan: Plan): readonly string[] {
   return plan.units.flatMap((u) =>
-    u.legs.map((leg) => `${u.name}, ${leg.foot}: ${figureText(leg.extension, { withPm: true })}${leg.within === 'yes' ? '' : ` (${leg.within})`}`),
+    u.legs.map(
+      (leg) =>
+        `${u.name}, ${leg.foot}: ${figureText(leg.extension, { withPm: true })}${leg.within === 'yes' ? '' : ` (${leg.within})`}`,
+    ),
   )
 }
 
@@ -51,7 +60,10 @@ function holeLines(plan: Plan): readonly string[] {
 function liftLines(plan: Plan): readonly string[] {
   return plan.units
     .filter((u) => u.kind !== 'appliance-space')
-    .map((u) => `${u.name}: ${figureText(u.lift.massStripped)} stripped, ${u.lift.people === null ? 'over the filter for this crew' : `${u.lift.people} to lift`}${u.lift.aid === 'none' ? '' : `, ${u.lift.aid}`}`)
+    .map(
+      (u) =>
+        `${u.name}: ${figureText(u.lift.massStripped)} stripped, ${u.lift.people === null ? 'over the filter for this crew' : `${u.lift.people} to lift`}${u.lift.aid === 'none' ? '' : `, ${u.lift.aid}`}`,
+    )
 }
 
 function operationLines(plan: Plan): readonly string[] {
@@ -65,7 +77,10 @@ function operationLines(plan: Plan): readonly string[] {
 
 function operationLine(plan: Plan, o: Operation, i: number): string {
   const reason = plan.reasons.find((r) => r.after === o.id && r.hard)
-  const figures = o.figures.map((f) => `${say(f.label)}: ${hasValue(f.figure) ? figureText(f.figure, { signed: f.label.key.endsWith('-from-line') }) : 'not known yet'}`)
+  const figures = o.figures.map(
+    (f) =>
+      `${say(f.label)}: ${hasValue(f.figure) ? figureText(f.figure, { signed: f.label.key.endsWith('-from-line') }) : 'not known yet'}`,
+  )
   const lines = [
     `${String(i + 1).padStart(3)} ${say(o.title)}  [${o.id}]${o.done ? ' done' : ''}${o.holdPoint ? ' HOLD POINT' : ''}`,
     ...(figures.length === 0 ? [] : [`      ${figures.join('; ')}`]),
@@ -112,7 +127,8 @@ export function readableNoPlan(no: NoPlan): string {
     }
   }
   for (const r of no.repairs) lines.push(`  A way out: give up ${r.drop.join(' and ')}`)
-  for (const loop of no.loops) lines.push('  A loop that no wish is to blame for:', ...loop.map((r) => `      ${reasonLine(r)}`))
+  for (const loop of no.loops)
+    lines.push('  A loop that no wish is to blame for:', ...loop.map((r) => `      ${reasonLine(r)}`))
   for (const t of no.trapped) lines.push(`  ${t.unit}: ${say(t.say)}`)
   return `${lines.join('\n')}\n`
 }

@@ -32,7 +32,10 @@ export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: bool
 /** The floor as bare numbers, for asking many times. A reading not taken leaves its triangles without a height. */
 interface FloorPieces {
   readonly points: readonly { readonly at: PlanPoint; readonly z: number }[]
-  readonly triangles: readonly { readonly corners: readonly [PlanPoint, PlanPoint, PlanPoint]; readonly z: readonly (number | undefined)[] }[]
+  readonly triangles: readonly {
+    readonly corners: readonly [PlanPoint, PlanPoint, PlanPoint]
+    readonly z: readonly (number | undefined)[]
+  }[]
 }
 
 function floorPieces({ points, triangles }: Pick<FloorSurface, 'points' | 'triangles'>): FloorPieces {

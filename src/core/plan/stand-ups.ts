@@ -30,9 +30,16 @@ export function standUps(
 function legsWhileTilting({ unit, width, depth }: UnitPosition): LegsWhileTilting | null {
   if (unit.stands !== 'legs') return null
   const nearest = (of: (foot: Unit['feet'][number]) => Figure): Figure =>
-    derive('mm', { kind: 'geometry', why: 'the foot nearest that side' }, unit.feet.map(of), (...all) => Math.min(...all))
+    derive('mm', { kind: 'geometry', why: 'the foot nearest that side' }, unit.feet.map(of), (...all) =>
+      Math.min(...all),
+    )
   const less = (size: Figure, at: Figure): Figure =>
-    derive('mm', { kind: 'geometry', why: 'in from the far side' }, [size, at], (s, a) => (s as number) - (a as number))
+    derive(
+      'mm',
+      { kind: 'geometry', why: 'in from the far side' },
+      [size, at],
+      (s, a) => (s as number) - (a as number),
+    )
   return {
     shortest: unit.legs.min,
     maySwing: unit.legs.maySwing,

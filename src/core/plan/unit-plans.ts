@@ -1,5 +1,5 @@
-import { adjustersOf } from '../daylog/adjusters'
 import type { Achieved } from '../daylog/achieved'
+import { adjustersOf } from '../daylog/adjusters'
 import { derive, type Figure } from '../figure'
 import type { StandUpChoice } from '../placing/stand-up'
 import type { Survey } from '../survey/survey'
@@ -36,7 +36,12 @@ export function unitPlan(position: UnitPosition, answers: UnitAnswers): UnitPlan
     height: position.height,
     depth: position.depth,
     underside,
-    top: derive('mm', { kind: 'geometry', why: 'underside and height of the carcass' }, [underside, position.height], (u, h) => (u as number) + (h as number)),
+    top: derive(
+      'mm',
+      { kind: 'geometry', why: 'underside and height of the carcass' },
+      [underside, position.height],
+      (u, h) => (u as number) + (h as number),
+    ),
     stands: unit.stands,
     pose: poseOf(position, answers.survey, underside),
     solid: position.boxes ?? [],
@@ -46,6 +51,9 @@ export function unitPlan(position: UnitPosition, answers: UnitAnswers): UnitPlan
     holding: answers.holding.get(unit.id) ?? null,
     standUp: answers.standUps.get(unit.id)?.plan ?? null,
     hookOn: answers.hookOn.get(unit.id) ?? null,
-    achieved: state === undefined && reached === undefined ? null : { underside: reached ?? underside, state: state ?? 'standing' },
+    achieved:
+      state === undefined && reached === undefined
+        ? null
+        : { underside: reached ?? underside, state: state ?? 'standing' },
   }
 }

@@ -7,7 +7,9 @@ export function workPlaces(
   units: readonly UnitPlan[],
   walls: readonly WallFrame[],
 ): ReadonlyMap<string, PlanPoint> {
-  const unitAt = new Map(units.flatMap((u) => (u.pose === null ? [] : [[u.unit, { x: u.pose.x, y: u.pose.y }]] as const)))
+  const unitAt = new Map(
+    units.flatMap((u) => (u.pose === null ? [] : ([[u.unit, { x: u.pose.x, y: u.pose.y }]] as const))),
+  )
   const wallAt = new Map(walls.flatMap((w) => middleOf(w)))
   const places = new Map<string, PlanPoint>()
   for (const { id, on, wall } of operations) {
@@ -18,7 +20,13 @@ export function workPlaces(
   return places
 }
 
-function middleOf({ wall, origin, alongDir, length, placed }: WallFrame): readonly (readonly [string, PlanPoint])[] {
+function middleOf({
+  wall,
+  origin,
+  alongDir,
+  length,
+  placed,
+}: WallFrame): readonly (readonly [string, PlanPoint])[] {
   const along = valueOf(length)
   if (!placed || along === undefined) return []
   return [[wall, { x: origin.x + (alongDir.x * along) / 2, y: origin.y + (alongDir.y * along) / 2 }]]

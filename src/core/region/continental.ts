@@ -1,5 +1,5 @@
-import { hseFilter } from './hse-filter';
-import type { RegionPack } from './region';
+import { hseFilter } from './hse-filter'
+import type { RegionPack } from './region'
 
 /** German practice as remembered in the trade; other countries differ, and the sheet says so. */
 export const continental: RegionPack = {
@@ -7,7 +7,10 @@ export const continental: RegionPack = {
   asOf: '2026-11',
   display: 'mm',
   bands: {
-    basis: { kind: 'common-practice', why: 'German installation zones from secondary sources: 300 wide bands 150 from floor and ceiling, 1000 to 1300 in kitchens, 200 wide beside openings and corners' },
+    basis: {
+      kind: 'common-practice',
+      why: 'German installation zones from secondary sources: 300 wide bands 150 from floor and ceiling, 1000 to 1300 in kitchens, 200 wide beside openings and corners',
+    },
     cornerStrip: 300,
     ceilingStrip: 450,
     drillMargin: { value: 10, basis: { kind: 'common-practice', why: 'a drill wanders 5 to 10 mm' } },
@@ -21,10 +24,20 @@ export const continental: RegionPack = {
   },
   setback: null,
   lifting: hseFilter,
-  gapOverWorktop: { min: 500, max: 650, basis: { kind: 'common-practice', why: 'usual room between worktop and wall units in Germany' } },
-  asbestosBefore: { value: 2000, basis: { kind: 'common-practice', why: 'dates differ by country; 2000 makes the user check' } },
+  gapOverWorktop: {
+    min: 500,
+    max: 650,
+    basis: { kind: 'common-practice', why: 'usual room between worktop and wall units in Germany' },
+  },
+  asbestosBefore: {
+    value: 2000,
+    basis: { kind: 'common-practice', why: 'dates differ by country; 2000 makes the user check' },
+  },
   trades: {
     gas: { kind: 'common-practice', why: 'gas and electricity by licensed trades; rules differ by country' },
-    circuit: { kind: 'common-practice', why: 'gas and electricity by licensed trades; rules differ by country' },
+    circuit: {
+      kind: 'common-practice',
+      why: 'gas and electricity by licensed trades; rules differ by country',
+    },
   },
-};
+}

@@ -1,5 +1,5 @@
-import { hseFilter } from './hse-filter';
-import type { RegionPack } from './region';
+import { hseFilter } from './hse-filter'
+import type { RegionPack } from './region'
 
 /** No cable bands: cables run through stud centres, kept back from the stud's face or behind a steel plate. */
 export const northAmerica: RegionPack = {
@@ -9,13 +9,27 @@ export const northAmerica: RegionPack = {
   bands: null,
   setback: {
     depth: 31.75,
-    basis: { kind: 'standard', source: 'NEC 300.4', where: '1 1/4 in from the face of the stud, or a steel plate; from memory' },
+    basis: {
+      kind: 'standard',
+      source: 'NEC 300.4',
+      where: '1 1/4 in from the face of the stud, or a steel plate; from memory',
+    },
   },
   lifting: hseFilter,
-  gapOverWorktop: { min: 457.2, max: 508, basis: { kind: 'common-practice', why: '18 in between counter and wall units is usual' } },
-  asbestosBefore: { value: 1990, basis: { kind: 'common-practice', why: 'products lingered after the bans; the year makes the user check' } },
+  gapOverWorktop: {
+    min: 457.2,
+    max: 508,
+    basis: { kind: 'common-practice', why: '18 in between counter and wall units is usual' },
+  },
+  asbestosBefore: {
+    value: 1990,
+    basis: {
+      kind: 'common-practice',
+      why: 'products lingered after the bans; the year makes the user check',
+    },
+  },
   trades: {
     gas: { kind: 'common-practice', why: 'gas and electricity by licensed trades under local permits' },
     circuit: { kind: 'common-practice', why: 'gas and electricity by licensed trades under local permits' },
   },
-};
+}

@@ -68,7 +68,7 @@ function planeThrough(floor: Surface, sheet: Sheet): FloorSurface['plane'] {
   return { a: quantise(plane.a), b: slope(plane.b), c: slope(plane.c), worst }
 }
 
-/** Neighbouring readings with a slope between them that asks for more readings. */
+/** Neighbouring readings with a slope between them that asks for more readings, and that is more than their precision. */
 export function floorSteps(floor: Surface, chains: WallChains): readonly Finding[] {
   return floor.sheets.flatMap((sheet) => edgesOf(sheet).flatMap((edge) => stepOn(sheet, edge, chains)))
 }
@@ -95,7 +95,7 @@ function stepOn(sheet: Sheet, [i, k]: Edge, chains: WallChains): readonly Findin
   const [a, b] = [sheet.readings[i], sheet.readings[k]] as [SurfaceReading, SurfaceReading]
   const apart = distance(sheet.points[i] as PlanPoint, sheet.points[k] as PlanPoint)
   const fall = sum('mm', stepPractice, [a.z], [b.z])
-  if (!hasValue(fall) || Math.abs(fall.value) <= (STEEP * apart) / 1000) return []
+  if (!hasValue(fall) || Math.abs(fall.value) <= Math.max((STEEP * apart) / 1000, fall.pm)) return []
   const say = message('survey.floor-step', {
     a: a.id,
     b: b.id,

@@ -52,7 +52,9 @@ const beyond: Basis = {
 const tooFew: Basis = { kind: 'geometry', why: 'a surface needs three readings not all in one line' }
 
 /**
- * @param list the id of the list the readings stand in: what is missing when there are too few of them
+ * The surface through some readings: at a reading its own height, between readings the flat triangle (or the straight
+ * line) through those round the place, outside them all the least-squares plane. Of readings in one place the first by
+ * id counts. `list` is the id of the list they stand in: what is missing when there are too few of them.
  */
 export function surfaceThrough(
   chains: WallChains,
@@ -76,8 +78,11 @@ export function surfaceThrough(
       const place = { wall, along, out }
       if (located === undefined) return workedFrom('mm', roundAbout, [along, out], () => 0)
       const support = supportOf(located.sheet, located.point)
-      if (support !== undefined) return heightFrom(chains, place, support, idsOf(support))
-      return heightBeyond(chains, place, sorted, located.sheet, list)
+      const height =
+        support === undefined
+          ? heightBeyond(chains, place, sorted, located.sheet, list)
+          : heightFrom(chains, place, support, idsOf(support))
+      return sound(height, list)
     },
     outsideBy: (wall, along, out) => {
       const located = locate(wall, along, out)
@@ -85,6 +90,12 @@ export function surfaceThrough(
       return distanceOutside(located.sheet.hull, located.point)
     },
   }
+}
+
+/** Readings so nearly on one line that their own precision may bring them onto it say nothing to either side of it. */
+function sound(height: Figure, list: InputId): Figure {
+  if (!hasValue(height) || (Number.isFinite(height.value) && Number.isFinite(height.pm))) return height
+  return { state: 'unknown', unit: 'mm', basis: tooFew, from: height.from, missing: [list] }
 }
 
 /** The inputs of the readings round a place; many feet stand among the same readings. */

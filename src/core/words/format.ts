@@ -3,10 +3,10 @@ import type { Figure, FigureUnit } from '../figure'
 /** How lengths are shown: millimetres, or inches to the sixteenth. */
 export type Display = 'mm' | 'inch'
 
-const THIN = '\u202f'
+const THIN = '\u2009'
 const MINUS = '\u2212'
 
-/** 1812 → "1 812" with a thin space that does not break; only from four figures on. */
+/** 1812 → "1 812" with a thin space; only from four figures on. */
 function grouped(digits: string): string {
   const [whole = '', rest] = digits.split('.')
   const parts: string[] = []
@@ -74,7 +74,14 @@ export function numberText(figure: Figure, style: NumberStyle = {}): string | un
   const sign = signOf(value, style.signed === true)
   if (unit === 'turn') return turnsText(value)
   if (unit === 'mm' && style.display === 'inch') return sign + inches(value)
-  const d = unit === 'kg' || unit === 'deg' || unit === 'mm/turn' ? (Number.isInteger(value) ? 0 : unit === 'mm/turn' ? 2 : 1) : decimals(value, pm)
+  const d =
+    unit === 'kg' || unit === 'deg' || unit === 'mm/turn'
+      ? Number.isInteger(value)
+        ? 0
+        : unit === 'mm/turn'
+          ? 2
+          : 1
+      : decimals(value, pm)
   const digits = Math.abs(value).toFixed(d)
   return (Number(digits) === 0 ? '' : sign) + grouped(digits)
 }
@@ -87,7 +94,8 @@ export function figureText(figure: Figure, style: NumberStyle = {}): string {
   let unit = inch ? 'in' : UNIT_WORD[figure.unit]
   if (figure.unit === 'turn') unit = Math.abs(figure.value) <= 1.125 ? 'turn' : 'turns'
   const space = unit === '' || unit === '°' ? '' : ' '
-  const pm = style.withPm === true && figure.pm > 0 ? ` ± ${grouped(String(Math.ceil(figure.pm * 10) / 10))}` : ''
+  const pm =
+    style.withPm === true && figure.pm > 0 ? ` ± ${grouped(String(Math.ceil(figure.pm * 10) / 10))}` : ''
   const tail = style.withUnit === false ? '' : `${space}${unit}`
   return `${number}${pm}${tail}${figure.state === 'assumed' ? ' (assumed)' : ''}`
 }

@@ -156,8 +156,17 @@ function total(
 ): number {
   const enough = Math.min(1, seen.part / 0.9)
   const isLacking = seen.part < PART_ENOUGH && subject.moments.length > 0 ? 2 : 0
+  // Where nothing is in hand, what it happens to is all there is to see.
+  const isBare = subject.moments.length === 0 && subject.fixings.length === 0
   return (
-    8 * seen.fixings + 3 * enough + 1.5 * seen.place + 0.7 * quarter + 0.6 * height - turn / 90 - isLacking
+    8 * seen.fixings +
+    4 * seen.marks +
+    3 * enough +
+    (isBare ? 5 : 1.5) * seen.place +
+    0.7 * quarter +
+    0.6 * height -
+    turn / 90 -
+    isLacking
   )
 }
 

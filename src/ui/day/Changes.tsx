@@ -16,7 +16,7 @@ export function Changes({ plan }: { readonly plan: Plan }) {
     <>
       {fresh.length > 0 && (
         <div className="fresh" role="status">
-          <h2>That changed {count(fresh.length, 'figure')} still to work to</h2>
+          <h2>{count(fresh.length, 'figure ahead has', 'figures ahead have')} changed</h2>
           <ul>
             {fresh.slice(0, FRESH_SHOWN).map((c) => (
               <li key={c.id}>{c.say}</li>

@@ -35,13 +35,13 @@ export function SurveyPlace({ demos }: { readonly demos: readonly DemoKitchen[] 
         <OpenLine demos={demos} />
       </section>
       {noPlan !== null && <NoOrder noPlan={noPlan} />}
-      {isEmpty && <Guide />}
-      {plan !== null && !isEmpty && (
+      {plan !== null && (
         <div className="two">
           <Found plan={plan} />
           <MeasureNext plan={plan} />
         </div>
       )}
+      {isEmpty && <Guide />}
     </div>
   )
 }

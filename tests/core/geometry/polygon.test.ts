@@ -50,6 +50,8 @@ test('convex shapes touch when nothing parts them, at a single point too', () =>
   // Its lower left corner lies on the slanting edge.
   expect(convexTouch(triangle, square(1, 1))).toBe(true)
   expect(convexTouch(triangle, square(1.1, 1.1))).toBe(false)
+  // Only the slanting edge parts them: no edge of the square does.
+  expect(convexTouch(square(1.1, 1.1), triangle)).toBe(false)
   expect(convexTouch(triangle, square(-3, 0))).toBe(false)
 })
 

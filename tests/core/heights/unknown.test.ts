@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { type Figure, hasValue } from '../../../src/core/figure'
 import type { Kitchen } from '../../../src/core/kitchen/schema'
-import { baseUnit, ceilingAt, wallUnit, withDishwasher } from '../../support/row-kitchen'
+import { baseUnit, ceilingAt, rowKitchen, wallUnit, withDishwasher } from '../../support/row-kitchen'
 import {
   atLeft,
   heightIn,
@@ -36,6 +36,20 @@ test('a wish without its figure, and an appliance without its highest, only ask 
   // −867.4 … −822.3 without bay-max: middle −844.85.
   expect(heightIn(kitchen, 'base-underside')).toBe(-845)
   expect(kitchen.worked.findings.map(({ id }) => id)).toEqual(['height-demand-unknown:wish:w'])
+})
+
+test('a wish above a floor that was not read cannot be kept to, so that its height is not known', () => {
+  const wishes = {
+    heights: [
+      { id: 'low', of: 'tall-top', min: { aboveFloor: sure(2000) }, place: placeOn('a', 5900, 350) },
+      { id: 'high', of: 'tall-top', max: { up: sure(1300) } },
+    ],
+  }
+  const whole = rowKitchen({ wishes })
+  // −1011.8 + 2000 = 988.2 … 1300: 1144.1.
+  expect(heightIn(workThrough(whole), 'tall-top')).toBe(1144)
+  const { worked } = workThrough(without(whole, 'floor.readings.f2.drop'))
+  expect(worked.heights.values[0]?.height).toMatchObject({ missing: ['floor.readings.f2.drop'] })
 })
 
 test('a missing working gap, carcass height, worktop thickness or hook lift leaves heights unknown', () => {

@@ -184,7 +184,12 @@ describe('how far each unit comes', () => {
 
   test('a unit screwed through its back rail is held, not hooked, and has no lock', () => {
     const ids = idsOf(
-      withUnits([base('b9', 'a', 600, 600), hung('w9', 'a', 600, 600, { stands: 'back-rail-screws' })]),
+      withUnits(
+        [base('b9', 'a', 600, 600), hung('w9', 'a', 600, 600, { stands: 'back-rail-screws', hanging: {} })],
+        {
+          worktops: [{ id: 'top', over: ['b9'], thickness: 38 }],
+        },
+      ),
     )
     expect(ids.filter((id) => id.endsWith(':w9'))).toEqual([
       'assemble:w9',

@@ -182,3 +182,28 @@ test('readings off another line are brought to the first', () => {
   expect(plain(floorAt(survey, 0, 0))).toBe(-1000)
   expect(floorAt(survey, 0, 0).from).toContain('lines.low.offset')
 })
+
+test('a steep bit between readings close together is no step while it may be their precision', () => {
+  const near = (pm: number) =>
+    floorOf([
+      readingOf('f1', 'a', 0, 0, 1000, pm),
+      readingOf('f2', 'a', 50, 0, 1002, pm),
+      readingOf('f3', 'a', 0, 3000, 1000),
+    ]).findings
+  // 2 in 50 is 40 in a metre; read to 1 mm each it may be nothing.
+  expect(near(1)).toEqual([])
+  expect(near(0.5).map(({ id }) => id)).toEqual(['floor-step:f1+f2'])
+})
+
+test('readings that may all lie on one line say nothing beside it', () => {
+  const out = (value: number) => ({ value, pm: 2 })
+  const readings = [0, 1000, 500].map((x, i) => ({
+    id: `f${i}`,
+    at: { wall: 'a', along: { at: sure(x) }, out: out(i === 2 ? 2 : 0) },
+    drop: sure(1000 + i),
+  }))
+  expect(floorAt(floorOf(readings), 500, 300)).toMatchObject({
+    state: 'unknown',
+    missing: ['floor.readings'],
+  })
+})

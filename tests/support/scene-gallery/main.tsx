@@ -6,8 +6,6 @@ import '@fontsource-variable/atkinson-hyperlegible-mono'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import type { Plan } from '../../../src/core/plan/types'
-import { english } from '../../../src/core/words/en'
-import { sceneWords } from '../../../src/core/words/en/scene'
 import { makeViews, roundedAspect } from '../../../src/scene/camera/views'
 import { partAt } from '../../../src/scene/ids'
 import { type SceneReady, Walkthrough, type WalkthroughProps } from '../../../src/scene/Walkthrough'
@@ -27,7 +25,6 @@ declare global {
   }
 }
 
-Object.assign(english, sceneWords)
 const place = document.getElementById('root')
 if (place === null) throw new Error('no root')
 const root = createRoot(place)

@@ -23,6 +23,7 @@ export const isolateBeforeHole: OrderRule = (job, work) =>
       basis: asbestosBasis(job),
       because: asbestosWords(job, hole),
       facts: ['survey.houseBuilt', ...madeBy(job, hole)],
+      figures: holesOf(work, hole).map(({ depth }) => depth),
     }),
   ])
 

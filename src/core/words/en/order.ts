@@ -88,8 +88,6 @@ export const orderWords = {
   'because.levelled-before-locked.underside':
     'The lock holds {unit} where it is: underside {height:signed} first.',
   'because.levelled-before-locked.underside.unknown': 'The lock holds {unit} where it is.',
-  'because.levelled-before-locked.top': 'The lock holds {unit} where it is: top {height:signed} first.',
-  'because.levelled-before-locked.top.unknown': 'The lock holds {unit} where it is.',
   'because.levelled-before-fixed.top': 'Screws lock the error in: {unit} stands at {height:signed} first.',
   'because.levelled-before-fixed.top.unknown': 'Screws lock the error in: {unit} is level first.',
   'because.levelled-before-fixed.underside':
@@ -105,9 +103,6 @@ export const orderWords = {
   'because.locked-before-secured.underside':
     '{unit} can no longer move, underside {height:signed}, when it is screwed home.',
   'because.locked-before-secured.underside.unknown': '{unit} can no longer move when it is screwed home.',
-  'because.locked-before-secured.top':
-    '{unit} can no longer move, top {height:signed}, when it is screwed home.',
-  'because.locked-before-secured.top.unknown': '{unit} can no longer move when it is screwed home.',
   'because.held-until-secured.hung': 'Hooked is not secured: nobody lets go of {unit}, {mass}, in between.',
   'because.held-until-secured.hung.unknown': 'Hooked is not secured: nobody lets go of {unit} in between.',
   'because.held-until-secured.tall':

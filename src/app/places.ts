@@ -1,0 +1,19 @@
+import { lazy } from 'react'
+
+/** The places that are not needed to see the first step: fetched when they are first shown, or when there is time. */
+const paper = () => import('../ui/paper/OnPaper')
+const day = () => import('../ui/day/OnTheDay')
+const survey = () => import('../ui/survey/SurveyPlace')
+const flat = () => import('../ui/rehearse/FlatPicture')
+
+export const OnPaper = lazy(() => paper().then((m) => ({ default: m.OnPaper })))
+export const OnTheDay = lazy(() => day().then((m) => ({ default: m.OnTheDay })))
+export const SurveyPlace = lazy(() => survey().then((m) => ({ default: m.SurveyPlace })))
+export const FlatPicture = lazy(() => flat().then((m) => ({ default: m.FlatPicture })))
+
+/** Fetches the rest, so that it is there when the line is not. */
+export function fetchAllPlaces(): void {
+  const fetchNow = () => void Promise.allSettled([paper(), day(), survey(), flat()])
+  if ('requestIdleCallback' in window) window.requestIdleCallback(fetchNow)
+  else setTimeout(fetchNow, 2000)
+}

@@ -1,0 +1,23 @@
+import { parseKitchenText } from '../core/kitchen/parse-kitchen'
+import { type Outcome, workThrough } from '../core/plan/entry'
+
+export interface PlanRequest {
+  readonly id: number
+  /** A kitchen file as a value, or as the text of a file that has not been read yet. */
+  readonly kitchen: unknown
+  readonly log: unknown
+}
+export interface PlanAnswer {
+  readonly id: number
+  readonly outcome: Outcome
+  /** The kitchen file that was planned, as a value; null when its text could not be read. */
+  readonly kitchen: unknown
+}
+
+/** One request worked through, under its own number. */
+export function answer({ id, kitchen, log }: PlanRequest): PlanAnswer {
+  if (typeof kitchen !== 'string') return { id, kitchen, outcome: workThrough(kitchen, log) }
+  const parsed = parseKitchenText(kitchen)
+  if (!parsed.ok) return { id, kitchen: null, outcome: { kind: 'refused', problems: parsed.error } }
+  return { id, kitchen: parsed.value.file, outcome: workThrough(parsed.value.file, log) }
+}

@@ -1,0 +1,219 @@
+/** The 3D view in a real browser: what can really be seen, what it costs, what it asks the network for. */
+import { rmSync } from 'node:fs'
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { overlap } from '../../src/scene/labels/place-labels'
+import { launchChromium } from '../support/chromium'
+import { samplePlan } from '../support/sample-plan'
+import { buildGallery } from '../support/scene-gallery/build-gallery'
+import { type Served, serveFolder } from '../support/serve-dist'
+import { type WatchedPage, watchedPage } from '../support/watched-page'
+
+const MOST_DRAW_CALLS = 60
+/** Methods B.4: share of the part in hand, and of each fixing mark, that must really be seen. */
+const PART = 0.6
+const MARK = 0.9
+
+let folder: string
+let served: Served
+let browser: Browser
+
+beforeAll(async () => {
+  folder = buildGallery()
+  served = await serveFolder(folder)
+  browser = await launchChromium()
+})
+afterAll(async () => {
+  await browser?.close()
+  await served?.close()
+  rmSync(folder, { recursive: true })
+})
+
+async function open(width: number, height: number): Promise<WatchedPage> {
+  const watched = await watchedPage(browser, served.origin, { viewport: { width, height } })
+  await watched.page.goto(`${served.origin}/`, { waitUntil: 'networkidle' })
+  return watched
+}
+
+type Page = WatchedPage['page']
+/** Pixels of every part in the id picture of one moment; with `only`, of those parts drawn alone. */
+function count(page: Page, id: string, t: number, only?: readonly string[]): Promise<Record<string, number>> {
+  return page.evaluate(
+    async ([i, at, parts]) => {
+      await window.show?.(i as string, at as number, {
+        idBuffer: parts === null ? {} : { only: parts as string[] },
+      })
+      return window.countParts?.() ?? {}
+    },
+    [id, t, only ?? null] as const,
+  )
+}
+
+/** Moments of an operation at which its part must show: the corners of its way that lie off its place. */
+const MOMENTS: Readonly<Record<string, readonly number[]>> = {
+  'stand-up:tall-1': [0, 0.5, 1],
+  'place:tall-1': [0, 0.5, 1],
+  'hang:wall-1': [0, 0.6],
+  'hang:wall-2': [0, 0.6],
+  'hang:wall-3': [0, 0.6],
+  'second-fix:wall-2': [0],
+  'restrain:tall-1': [0],
+  'place:base-1': [0, 0.5],
+  'place:base-2': [0, 0.5, 1],
+  'place:base-4': [0, 0.5, 1],
+  'fix:base-2': [0],
+  'level:wall-2': [0],
+  'drill-rail:rail-1': [0],
+}
+
+describe('what is really seen, counted in pixels', () => {
+  test('of the part in hand, and of every fixing point, at every moment', async () => {
+    const { page, close } = await open(900, 600)
+    const lacking: string[] = []
+    for (const [id, moments] of Object.entries(MOMENTS)) {
+      const operation = samplePlan.operations.find((o) => o.id === id)
+      if (operation === undefined) throw new Error(`no operation ${id}`)
+      const moved = samplePlan.paths[operation.path ?? -1]?.unit
+      const part = moved ?? operation.changes[0]?.unit
+      const holes = samplePlan.holes.filter(
+        (h) =>
+          h.verdict !== 'refused' &&
+          (operation.holes.includes(h.id) || (operation.kind === 'hang' && hangsOver(h.along, moved))),
+      )
+      const wanted = [
+        ...(part === undefined ? [] : [{ name: `unit:${part}`, share: PART }]),
+        ...holes.map((h) => ({ name: `hole:${h.id}`, share: MARK })),
+        ...(operation.kind === 'level' ? [{ name: `level:${part}`, share: PART }] : []),
+      ]
+      expect(wanted.length).toBeGreaterThan(0)
+      for (const t of moments) {
+        const all = await count(page, id, t)
+        for (const { name, share } of wanted) {
+          // What lies on the part (level, hole marks) covers it without hiding it.
+          const alone = (await count(page, id, t, [name]))[name] ?? 0
+          const onIt = name.startsWith('unit:') ? covering(all) : 0
+          const seen = ((all[name] ?? 0) + onIt) / alone
+          if (!(seen >= share)) lacking.push(`${id} at ${t}: ${name} ${seen.toFixed(2)} of ${alone} px`)
+        }
+      }
+    }
+    expect(lacking).toEqual([])
+    await close()
+  }, 600_000)
+
+  function covering(all: Record<string, number>): number {
+    return Object.entries(all).reduce((sum, [k, n]) => (/^(level|hole|leg):/.test(k) ? sum + n : sum), 0)
+  }
+  function hangsOver(along: (typeof samplePlan.holes)[number]['along'], unit: string | undefined): boolean {
+    const u = samplePlan.units.find((x) => x.unit === unit)
+    if (u === undefined || along.state === 'unknown') return false
+    if (u.left.state === 'unknown' || u.right.state === 'unknown') return false
+    return u.left.value <= along.value && along.value <= u.right.value && unit !== undefined
+  }
+})
+
+describe('what it costs', () => {
+  test('every operation keeps to the draw calls allowed, asks nothing of other hosts and complains of nothing', async () => {
+    const { page, complaints, requestsOffOrigin, close } = await open(640, 400)
+    const calls: number[] = []
+    for (const { id } of samplePlan.operations) {
+      const shown = await page.evaluate((i) => window.show?.(i, 0.5), id)
+      calls.push(shown?.drawCalls ?? Number.POSITIVE_INFINITY)
+    }
+    expect(Math.min(...calls)).toBeGreaterThan(0)
+    expect(Math.max(...calls)).toBeLessThanOrEqual(MOST_DRAW_CALLS)
+    expect(requestsOffOrigin).toEqual([])
+    expect(complaints).toEqual([])
+    await close()
+  }, 300_000)
+
+  test('idle it draws nothing, and with reduced motion nothing moves after the first frames', async () => {
+    const { page, close } = await open(640, 400)
+    await page.evaluate(() => window.show?.('hang:wall-2', 0.5))
+    await page.waitForTimeout(1500)
+    const frame = () => page.locator('.scene').getAttribute('data-frame')
+    const before = await frame()
+    await page.waitForTimeout(1500)
+    expect(await frame()).toBe(before)
+    await close()
+  })
+})
+
+describe('camera', () => {
+  test('goes from view to view by steps, or at once for those who ask for no motion', async () => {
+    const { page, close } = await open(640, 400)
+    const frames = async (reducedMotion: boolean) => {
+      const more = { reducedMotion, key: undefined }
+      await page.evaluate((m) => window.show?.('place:base-3', 1, m), more)
+      await page.waitForTimeout(1500)
+      const from = Number(await page.locator('.scene').getAttribute('data-frame'))
+      await page.evaluate((m) => window.show?.('place:base-4', 0, m), more)
+      await page.waitForTimeout(2500)
+      return Number(await page.locator('.scene').getAttribute('data-frame')) - from
+    }
+    expect(await frames(false)).toBeGreaterThan(4)
+    expect(await frames(true)).toBeLessThan(5)
+    await close()
+  })
+})
+
+describe('texts', () => {
+  test.each([
+    [1440, 900],
+    [1024, 768],
+    [390, 500],
+  ])('at %i × %i none touches another and none leaves the picture', async (width, height) => {
+    const { page, close } = await open(width, height)
+    let most = 0
+    for (const [id, t] of [
+      ['set-out-heights:long', 0],
+      ['set-out-widths:long', 0],
+      ['mark-holes:long', 0],
+      ['hang:wall-2', 0.6],
+      ['second-fix:wall-2', 0],
+      ['place:base-2', 0.4],
+    ] as const) {
+      await page.evaluate(([i, at]) => window.show?.(i, at), [id, t] as const)
+      await page.waitForTimeout(200)
+      const boxes = await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>('.scene-labels [data-label]')]
+          .filter((n) => n.style.visibility === 'visible')
+          .map((n) => {
+            const { x, y, width: w, height: h } = n.getBoundingClientRect()
+            return { text: n.textContent, x, y, width: w, height: h }
+          }),
+      )
+      most = Math.max(most, boxes.length)
+      for (const [i, a] of boxes.entries()) {
+        expect(a.x >= 0 && a.y >= 0 && a.x + a.width <= width && a.y + a.height <= height).toBe(true)
+        for (const b of boxes.slice(i + 1)) expect(overlap(a, b) ? `${a.text} on ${b.text}` : '').toBe('')
+      }
+    }
+    expect(most).toBeGreaterThan(3)
+    await close()
+  })
+})
+
+describe('when the graphics context is taken away', () => {
+  test('it says so, and the picture comes back as it was', async () => {
+    const { page, close } = await open(640, 400)
+    await page.evaluate(() => window.show?.('hang:wall-2', 0.5, { idBuffer: {} }))
+    const before = await page.evaluate(() => window.countParts?.())
+    expect(Object.keys(before ?? {}).length).toBeGreaterThan(10)
+    await page.evaluate(() => {
+      const gl = document.querySelector('canvas')?.getContext('webgl2')
+      const lose = gl?.getExtension('WEBGL_lose_context')
+      Object.assign(window, { lose })
+      lose?.loseContext()
+    })
+    await page.locator('.scene-note').waitFor({ timeout: 10_000 })
+    await page.evaluate(() => {
+      const { lose } = window as unknown as { lose?: WEBGL_lose_context }
+      lose?.restoreContext()
+    })
+    await page.locator('.scene-note').waitFor({ state: 'detached', timeout: 10_000 })
+    await page.waitForTimeout(1000)
+    expect(await page.evaluate(() => window.countParts?.())).toEqual(before)
+    await close()
+  })
+})

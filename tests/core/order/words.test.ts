@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest'
+import { isFigure } from '../../../src/core/operations/make'
+import { english } from '../../../src/core/words/en'
+import { operationsWords } from '../../../src/core/words/en/operations'
+import { orderWords } from '../../../src/core/words/en/order'
+import { planOf, workKitchen } from '../../support/work-kitchen'
+
+test('every reason has words for when its figures are not known yet', () => {
+  const lacking = planOf(workKitchen())
+    .reasons.map((reason) => reason.because)
+    .filter((because) => !because.key.endsWith('.unknown') && Object.values(because.values).some(isFigure))
+    // How many checks there are is always known; a wish has figures only where they are typed.
+    .filter(({ key }) => key !== 'because.snag-last' && !key.startsWith('because.wish'))
+    .filter(({ key }) => english[`${key}.unknown`] === undefined)
+  expect([...new Set(lacking.map(({ key }) => key))]).toEqual([])
+})
+
+test.each(Object.entries({ ...operationsWords, ...orderWords }))('%s is said plainly', (key, words) => {
+  expect(words).not.toMatch(/!|\bcabinet|\bsafe to\b| {2}/)
+  const isSentence =
+    /^(because|check|caution|finding)\.|^operation\..*\.(?!title)/.test(key) && !key.includes('.title')
+  if (isSentence) expect(words).toMatch(/[.?]$/)
+})
+
+test('words for what is not known ask for no figure that is not there', () => {
+  const words: Readonly<Record<string, string>> = { ...operationsWords, ...orderWords }
+  for (const [key, text] of Object.entries(words)) {
+    if (!key.endsWith('.unknown')) continue
+    const whole = words[key.slice(0, -'.unknown'.length)] ?? ''
+    for (const [, name] of text.matchAll(/\{(\w+)/g))
+      expect([key, whole]).toEqual([key, expect.stringContaining(`{${name}`)])
+  }
+})

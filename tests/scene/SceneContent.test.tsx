@@ -1,0 +1,198 @@
+import { create } from '@react-three/test-renderer'
+import { createRef } from 'react'
+import { type BufferGeometry, type Group, Matrix4, type Mesh, type Object3D, Vector3 } from 'three'
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
+import { standingAt } from '../../src/core/plan/standing-at'
+import { extentOf, roomPoint } from '../../src/core/plan/travel-path'
+import type { Plan } from '../../src/core/plan/types'
+import { makeViews } from '../../src/scene/camera/views'
+import { SceneContent } from '../../src/scene/SceneContent'
+import { sampleIndex, samplePlan } from '../support/sample-plan'
+
+/** @react-three/fiber 9 makes a THREE.Clock at every start, and three says each time that it is old. */
+const KNOWN = /THREE\.Clock/
+const warnings: string[] = []
+beforeAll(() => {
+  vi.spyOn(console, 'warn').mockImplementation((...args) => warnings.push(args.join(' ')))
+})
+afterAll(() => {
+  vi.restoreAllMocks()
+  expect(warnings.filter((w) => !KNOWN.test(w))).toEqual([])
+})
+
+const MOST_DRAW_CALLS = 60
+const views = makeViews(samplePlan, 1.6)
+
+function scene(id: string, t: number, plan: Plan = samplePlan, onParts?: (parts: readonly string[]) => void) {
+  const index = plan.operations.findIndex((o) => o.id === id)
+  return (
+    <SceneContent
+      plan={plan}
+      index={index < 0 ? plan.operations.length : index}
+      t={t}
+      room={views.room}
+      view={views.at(index < 0 ? plan.operations.length : index)}
+      labels={[]}
+      layer={createRef<HTMLDivElement>()}
+      isStill
+      idPicture={null}
+      onParts={onParts}
+    />
+  )
+}
+
+/** Everything that costs a draw call. */
+function drawn(root: Object3D): Mesh<BufferGeometry>[] {
+  const found: Mesh<BufferGeometry>[] = []
+  root.traverseVisible((o) => {
+    if ('isMesh' in o || 'isLine' in o || 'isPoints' in o || 'isSprite' in o)
+      found.push(o as Mesh<BufferGeometry>)
+  })
+  return found
+}
+
+async function partsOf(id: string, t = 0, plan: Plan = samplePlan): Promise<readonly string[]> {
+  let parts: readonly string[] = []
+  const renderer = await create(
+    scene(id, t, plan, (p) => {
+      parts = p
+    }),
+  )
+  await renderer.unmount()
+  return parts
+}
+
+describe('draw calls', () => {
+  test('no operation of the sample takes more than the budget, and the finished room neither', async () => {
+    const counts: number[] = []
+    for (const id of [...samplePlan.operations.map((o) => o.id), 'end']) {
+      const renderer = await create(scene(id, 0.5))
+      counts.push(drawn(renderer.scene.instance).length)
+      await renderer.unmount()
+    }
+    expect(Math.min(...counts)).toBeGreaterThan(0)
+    expect(Math.max(...counts)).toBeLessThanOrEqual(MOST_DRAW_CALLS)
+  })
+
+  test('ten times the units take no more draw calls', async () => {
+    const many = Array.from({ length: 10 }, (_, k) =>
+      samplePlan.units.map((u) => ({ ...u, unit: `${u.unit}-${k}` })),
+    ).flat()
+    const last = samplePlan.operations[samplePlan.operations.length - 1]
+    if (last === undefined) throw new Error('the sample is empty')
+    const secured = many.map((u) => ({ unit: u.unit, from: 'carried' as const, to: 'secured' as const }))
+    const plan = { ...samplePlan, units: many, operations: [{ ...last, changes: secured }, last] }
+    const renderer = await create(scene('none', 0, plan))
+    expect(drawn(renderer.scene.instance).length).toBeLessThanOrEqual(12)
+    await renderer.unmount()
+  })
+})
+
+describe('parts', () => {
+  test('an operation draws what stands, what is struck and what is in hand, and nothing to come', async () => {
+    const parts = await partsOf('hang:wall-2')
+    const present = [
+      'floor',
+      'wall:long',
+      'wall:window',
+      'unit:tall-1',
+      'unit:wall-1',
+      'unit:wall-2',
+      'place:wall-2',
+      'rail:rail-1',
+      'line:wall-top.long',
+      'line:line.long',
+      'mark:edge-1.long',
+      'stud:stud-4',
+      'nogging:nogging-1',
+      'band:socket-1.vertical',
+      'band:socket-1.horizontal',
+      'accessory:socket-1',
+      'opening:window-1',
+      'hole:rail.rail-1.stud-5',
+      'keep-clear:0',
+      'dimension:wall-2',
+      'leg:tall-1.foot-1',
+    ]
+    expect(present.filter((p) => !parts.includes(p))).toEqual([])
+    expect(parts.filter((p) => p.startsWith('unit:wall-3') || p.startsWith('unit:base'))).toEqual([])
+    expect(parts.filter((p) => p.startsWith('level:') || p.startsWith('part:'))).toEqual([])
+  })
+
+  test.each([
+    ['level:wall-2', 'level:wall-2'],
+    ['level:tall-1', 'level:tall-1'],
+    ['second-fix:wall-2', 'hole:second.wall-2.stud-4'],
+    ['mark-holes:long', 'hole:rail.rail-1.stud-8'],
+    ['worktop:worktop-1', 'part:worktop-1'],
+    ['hang-fronts:base-2', 'part:door-1.base-2'],
+    ['place:base-2', 'place:base-2'],
+    ['end', 'unit:base-3'],
+  ])('%s shows %s', async (id, part) => {
+    expect(await partsOf(id)).toContain(part)
+  })
+
+  test('a unit without a known place is not drawn, before or after', async () => {
+    const plan = {
+      ...samplePlan,
+      units: samplePlan.units.map((u) => (u.unit === 'wall-2' ? { ...u, pose: null } : u)),
+    }
+    for (const id of ['hang:wall-2', 'end']) expect(await partsOf(id, 1, plan)).not.toContain('unit:wall-2')
+  })
+})
+
+describe('the unit on its way', () => {
+  test.each([
+    ['hang:wall-2', 0],
+    ['hang:wall-2', 0.37],
+    ['hang:wall-2', 1],
+    ['stand-up:tall-1', 0],
+    ['stand-up:tall-1', 0.6],
+    ['stand-up:tall-1', 1],
+    ['place:base-4', 0],
+    ['place:base-4', 1],
+  ])('%s at %s stands where the plan says, in metres with y up', async (id, t) => {
+    const standing = standingAt(samplePlan, sampleIndex(id), t)
+    const moving = standing.units.find((u) => u.isInHand)
+    if (moving === undefined) throw new Error('nothing is in hand')
+    const renderer = await create(scene(id, t))
+    const group = renderer.scene.instance.getObjectByName(`unit:${moving.unit.unit}`) as Group
+    renderer.scene.instance.updateMatrixWorld(true)
+    const extent = extentOf(moving.unit.solid)
+    for (const [x, y, z] of [
+      [0, 0, 0],
+      [extent.width, 0, 0],
+      [0, extent.depth, 0],
+      [extent.width, extent.depth, extent.height],
+    ] as const) {
+      // In the group's own frame y runs behind the back, so that it is right-handed.
+      const shown = group.localToWorld(new Vector3(x, -y, z))
+      const room = roomPoint(moving, extent, { x, y, z })
+      expect(shown.distanceTo(new Vector3(room.x / 1000, room.z / 1000, -room.y / 1000))).toBeLessThan(1e-6)
+    }
+    expect(new Matrix4().copy(group.matrixWorld).determinant()).toBeGreaterThan(0)
+    await renderer.unmount()
+  })
+
+  test('t moves the unit and builds nothing anew', async () => {
+    const renderer = await create(scene('hang:wall-2', 0.2))
+    const before = drawn(renderer.scene.instance).map((o) => o.geometry.uuid)
+    const [group] = [renderer.scene.instance.getObjectByName('unit:wall-2')]
+    const was = group?.matrix.clone()
+    await renderer.update(scene('hang:wall-2', 0.5))
+    expect(drawn(renderer.scene.instance).map((o) => o.geometry.uuid)).toEqual(before)
+    expect(renderer.scene.instance.getObjectByName('unit:wall-2')?.matrix.equals(was as Matrix4)).toBe(false)
+    await renderer.unmount()
+  })
+
+  test('drawings that are replaced give their geometry back', async () => {
+    const renderer = await create(scene('hang:wall-2', 0))
+    const given: string[] = []
+    for (const o of drawn(renderer.scene.instance))
+      o.geometry.addEventListener('dispose', () => given.push(o.uuid))
+    const count = drawn(renderer.scene.instance).length
+    await renderer.update(scene('level:wall-2', 0))
+    expect(given).toHaveLength(count)
+    await renderer.unmount()
+  })
+})

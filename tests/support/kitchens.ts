@@ -1,0 +1,31 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { type Outcome, workThrough } from '../../src/core/plan/entry'
+import type { Plan } from '../../src/core/plan/types'
+import { ROOT } from './root'
+
+export type SceneName = 'l-shape' | 'one-wall' | 'no-order'
+export const SCENES: readonly SceneName[] = ['l-shape', 'one-wall', 'no-order']
+
+const outcomes = new Map<SceneName, Outcome>()
+
+export function sceneText(name: SceneName): string {
+  return readFileSync(join(ROOT, `scenes/${name}.dryrun.json`), 'utf8')
+}
+
+export function sceneFile(name: SceneName): unknown {
+  return JSON.parse(sceneText(name))
+}
+
+/** What comes of one of the invented kitchens with nothing done yet; worked through once. */
+export function outcomeOf(name: SceneName): Outcome {
+  const outcome = outcomes.get(name) ?? workThrough(sceneFile(name))
+  outcomes.set(name, outcome)
+  return outcome
+}
+
+export function planOf(name: SceneName): Plan {
+  const outcome = outcomeOf(name)
+  if (outcome.kind !== 'plan') throw new Error(`${name} gives no plan but ${outcome.kind}`)
+  return outcome.plan
+}

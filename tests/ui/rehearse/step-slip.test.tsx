@@ -1,0 +1,78 @@
+import { expect, test } from 'vitest'
+import { StepSlip } from '../../../src/ui/rehearse/StepSlip'
+import { planOf } from '../../support/kitchens'
+import { show } from '../../support/render'
+
+const plan = planOf('l-shape')
+
+test('every operation has a slip with its title, its words and its crew, and no word is missing', async () => {
+  for (const [index, operation] of plan.operations.entries()) {
+    const shown = await show(<StepSlip plan={plan} operation={operation} index={index} />, { plan })
+    expect(shown.element.querySelectorAll('h1')).toHaveLength(1)
+    expect(shown.text(), operation.id).not.toMatch(/\[no |undefined|NaN|\[object/)
+    expect(shown.text(), operation.id).toContain('minutes')
+    expect(shown.element.querySelectorAll('.does li'), operation.id).toHaveLength(operation.does.length)
+    expect(shown.element.querySelectorAll('.caution'), operation.id).toHaveLength(operation.cautions.length)
+    await shown.close()
+  }
+})
+
+const slipOf = async (id: string) => {
+  const index = plan.operations.findIndex((o) => o.id === id)
+  const operation = plan.operations[index]
+  if (operation === undefined) throw new Error(`no operation ${id}`)
+  return show(<StepSlip plan={plan} operation={operation} index={index} />, { plan, at: id })
+}
+
+test('a figure tells on a tap what it stands on, and which facts it came from', async () => {
+  const shown = await slipOf('hang:wall-3')
+  expect(shown.text()).not.toContain('Comes from')
+  await shown.click(/underside of wall unit 3/)
+  expect(shown.element.querySelector('.stands-on')?.textContent).toMatch(/± .+ mm\..*Comes from: .+/)
+  await shown.close()
+})
+
+test('an assumed figure says so, to the eye and to the ear', async () => {
+  const shown = await slipOf('hang:wall-3')
+  expect(shown.element.querySelector('.assumed')?.textContent).toContain('(assumed)')
+  await shown.close()
+})
+
+test('“Why now?” gives the reasons, each with its strength and basis, and leads to the other operation', async () => {
+  const shown = await slipOf('level:wall-3')
+  await shown.click('Why now?')
+  expect(shown.text()).toContain('It comes after')
+  expect(shown.text()).toMatch(/A must\./)
+  await shown.click(/Hang wall unit 3$/)
+  expect(shown.store.getState().at).toBe('hang:wall-3')
+  await shown.close()
+})
+
+test('“Could this come first?” says what holds it', async () => {
+  const shown = await slipOf('level:wall-3')
+  await shown.click('Could this come first?')
+  expect(shown.text()).toMatch(/No: \d+ steps must come before it\./)
+  expect(shown.text()).toContain('What holds it')
+  await shown.close()
+})
+
+test('a preferred reason says what the other way costs', async () => {
+  const preferred = plan.reasons.find((r) => !r.hard && r.cost > 0 && !plan.order.setAside.includes(r.id))
+  const shown = await slipOf(preferred?.after ?? '')
+  await shown.click('Why now?')
+  for (
+    let more = /^\d+ more$/;
+    [...shown.element.querySelectorAll('button')].some((b) => more.test(b.textContent ?? ''));
+  ) {
+    await shown.click(more)
+  }
+  expect(shown.text()).toContain(`the other way costs about ${Math.round(preferred?.cost ?? 0)} min more`)
+  await shown.close()
+})
+
+test('holes stand in a table, one row a hole', async () => {
+  const operation = plan.operations.find((o) => o.holes.length > 2)
+  const shown = await slipOf(operation?.id ?? '')
+  expect(shown.element.querySelectorAll('.hole-figures tbody tr')).toHaveLength(operation?.holes.length ?? 0)
+  await shown.close()
+})
