@@ -75,7 +75,7 @@ export function bandsOf(given: Given, room: Room, levels: Levels, wall: GivenWal
   return {
     bands: parts.flatMap((p) => p.bands),
     unknown: parts.flatMap((p) => p.unknown),
-    unsure: parts.some((p) => p.unknown.length > 0) || hasUnsure(wall),
+    unsure: parts.some((p) => p.unknown.length > 0) || hasUnsure(wall) || ceilingUnsure(given, levels),
   }
 }
 
@@ -87,8 +87,15 @@ function hasUnsure(wall: GivenWall): boolean {
   ].filter((thing) => thing.face === 'other')
   return others.some(
     ({ face, along, sizes }) =>
-      !isPlain(face, along) || [fromLeft(wall, along), ...sizes].some((m) => m.value === null),
+      !isPlain(face, along) ||
+      [fromLeft(wall, along), wall.thickness, ...sizes].some((m) => m.value === null),
   )
+}
+
+/** A ceiling reading without a place or a level. */
+function ceilingUnsure(given: Given, levels: Levels): boolean {
+  const { readings } = levels.ceiling
+  return readings.length < given.ceiling.length || readings.some((r) => r.z.value === null)
 }
 
 /** Everything on the other face shows on this one in a thin wall, and in one of unknown thickness. */

@@ -223,6 +223,7 @@ function plinth(c: Case, part: GivenFinishing): readonly OwnDemand[] {
       height: less(underside(c, at.unit.id), lowest(floors)),
       min: null,
       max: part.height,
+      rests: floors,
     }
   })
 }

@@ -67,16 +67,19 @@ export function expectedHoles(c: Case): readonly HoleGroup[] {
  * precision of a band's edges off it.
  */
 interface Refusing {
-  readonly perhaps: boolean
+  /** Bands that may be there and count: none, those at the ends of the wall, or all. */
+  readonly perhaps: 'none' | 'ends' | 'all'
   readonly margin: number
   /** Only timber is taken to carry, and steel studs are passed over. */
   readonly timber: boolean
 }
-const SURELY: Refusing = { perhaps: false, margin: 0, timber: false }
+const SURELY: Refusing = { perhaps: 'none', margin: 0, timber: false }
 /** Edges of bands and places of holes together are good to a few mm; places are 10 mm apart. */
 const EDGES_GOOD_TO = [0, 4, 8]
 const REFUSING: readonly Refusing[] = [false, true].flatMap((timber) =>
-  [false, true].flatMap((perhaps) => EDGES_GOOD_TO.map((margin) => ({ perhaps, margin, timber }))),
+  (['none', 'ends', 'all'] as const).flatMap((perhaps) =>
+    EDGES_GOOD_TO.map((margin) => ({ perhaps, margin, timber })),
+  ),
 )
 
 /** On a wall where the place of something is not known, where a hole can go need not be known either. */
@@ -362,7 +365,10 @@ export function isRefused(
 ): boolean {
   if (along.value === null || height.value === null) return false
   const bands = (c.bands.get(wall)?.bands ?? []).filter(
-    (band) => band.weight === 'refuse' || (how.perhaps && band.weight === 'either'),
+    (band) =>
+      band.weight === 'refuse' ||
+      (band.weight === 'either' &&
+        (how.perhaps === 'all' || (how.perhaps === 'ends' && band.kind === 'corner'))),
   )
   return hits(bands, along.value, height.value, how.margin).length > 0
 }

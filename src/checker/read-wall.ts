@@ -47,7 +47,9 @@ function cornerOf(spot: Spot): Measure {
   const three = [measureAt(spot, 'thisLeg'), measureAt(spot, 'nextLeg'), measureAt(spot, 'across')]
   const worked = work(three, (a = 0, b = 0, c = 0) => {
     const cosine = (a * a + b * b - c * c) / (2 * a * b)
-    return (Math.acos(Math.min(1, Math.max(-1, cosine))) * 180) / Math.PI
+    const degrees = (Math.acos(Math.min(1, Math.max(-1, cosine))) * 180) / Math.PI
+    // Figures are kept to a thousandth, and walls are set out by the figure.
+    return Math.round(degrees * 1000) / 1000
   })
   return isKnown(worked) ? worked : { ...worked, missing: [...typed.missing, ...worked.missing] }
 }

@@ -1,16 +1,18 @@
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
+import lShape from '../../scenes/l-shape.dryrun.json?raw'
+import noOrder from '../../scenes/no-order.dryrun.json?raw'
+import oneWall from '../../scenes/one-wall.dryrun.json?raw'
 import { type Outcome, workThrough } from '../../src/core/plan/entry'
 import type { Plan } from '../../src/core/plan/types'
-import { ROOT } from './root'
 
-export type SceneName = 'l-shape' | 'one-wall' | 'no-order'
+const TEXTS = { 'l-shape': lShape, 'one-wall': oneWall, 'no-order': noOrder } as const
+
+export type SceneName = keyof typeof TEXTS
 export const SCENES: readonly SceneName[] = ['l-shape', 'one-wall', 'no-order']
 
 const outcomes = new Map<SceneName, Outcome>()
 
 export function sceneText(name: SceneName): string {
-  return readFileSync(join(ROOT, `scenes/${name}.dryrun.json`), 'utf8')
+  return TEXTS[name]
 }
 
 export function sceneFile(name: SceneName): unknown {

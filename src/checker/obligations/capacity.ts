@@ -25,7 +25,7 @@ export function checkCapacity(c: Case, unit: UnitId, holding: HoldingPlan): void
   const loads = told.flatMap(({ load, entered }) => (load.state === 'unknown' ? [] : [{ ...load, entered }]))
   if (loads.length === 0) {
     c.refuse('verdict', unit, `it is called "${verdict}" though no figure was entered to tell by`)
-  } else if (verdict === 'exceeds' && loads.every((l) => l.value + l.pm <= Math.min(...l.entered))) {
+  } else if (verdict === 'exceeds' && withinTogether(loads)) {
     c.refuse('verdict', unit, 'no load on it exceeds a figure entered')
   } else if (verdict === 'below the figure you entered') {
     const over = loads.find((l) => l.value > Math.max(...l.entered))
@@ -47,4 +47,12 @@ function comparisons(c: Case, unit: GivenUnit, holding: HoldingPlan): readonly A
     { load: holding.shearPerFixing, entered: known(fixings.map((f) => f.shear.value)) },
     { load: holding.shear, entered: onHangers && rated !== null ? [rated * HANGERS * GRAVITY] : [] },
   ]
+}
+
+/** All loads within what was entered, and pull and shear within it together: a fixing takes both at once. */
+function withinTogether(
+  loads: readonly { readonly value: number; readonly pm: number; readonly entered: readonly number[] }[],
+): boolean {
+  const shares = loads.map((l) => (l.value + l.pm) / Math.min(...l.entered))
+  return shares.every((share) => share <= 1) && shares.reduce((total, share) => total + share, 0) <= 1
 }

@@ -3,7 +3,7 @@ import { NEAR, round } from '../agree'
 import { type Case, topOf, underside } from '../case'
 import type { GivenUnit } from '../given'
 import { chosen, ownDemands } from '../height-demands'
-import { type Group, groupOf } from '../positions'
+import { type Group, groupOf, isCarcass } from '../positions'
 
 /** The heights chosen meet every demand of this kitchen, or the plan says which they do not meet. */
 export function checkHeights(c: Case): void {
@@ -32,7 +32,13 @@ export function checkHeights(c: Case): void {
 function checkKnown(c: Case, group: Group): void {
   if (c.achieved.edges.size > 0) return
   const missing = groupMissing(c, group)
-  const everywhere = (['base', 'wall', 'tall'] as const).flatMap((g) => groupMissing(c, g))
+  const everywhere = [
+    ...(['base', 'wall', 'tall'] as const).flatMap((g) => groupMissing(c, g)),
+    ...c.given.units.filter((u) => isCarcass(u) && u.stands === null).map((u) => `units.${u.id}.stands`),
+    ...ownDemands(c)
+      .filter((d) => d.id.startsWith('plinth-cover:') || d.id.startsWith('wish:'))
+      .flatMap((d) => [d.min, d.max, ...(d.rests ?? [])].flatMap((m) => m?.missing ?? [])),
+  ]
   const product = missing.every((id) => !id.startsWith('floor') && !id.startsWith('walls'))
   for (const { of, height } of c.plan.heights.values) {
     if (!of.startsWith(`${group}-`)) continue
@@ -74,8 +80,7 @@ function groupMissing(c: Case, group: Group): readonly string[] {
   const own = c.given.units.filter((u) => groupOf(u) === group)
   const heights = own.flatMap((u) => u.height.missing)
   const feet = own.filter((u) => u.stands === 'legs' && u.feet.length === 0).map((u) => `units.${u.id}.feet`)
-  const stands = own.filter((u) => u.stands === null).map((u) => `units.${u.id}.stands`)
-  return [...limits, ...heights, ...feet, ...stands]
+  return [...limits, ...heights, ...feet]
 }
 
 function ceilingRead(c: Case): boolean {
@@ -93,6 +98,7 @@ function ceilingRead(c: Case): boolean {
 function checkUnit(c: Case, unit: GivenUnit): void {
   // The space for an appliance goes with the base units it stands among.
   const group = groupOf(unit) ?? 'base'
+  if (!isCarcass(unit) && chosen(c, 'base-underside').value === null) return
   const own = underside(c, unit.id).value
   if (own === null) return
   const top = topOf(c, unit).value

@@ -25,7 +25,11 @@ function checkLine(c: Case, line: HeightLine): void {
   }
   const own = heightsOf(c, line)
   const faults = own.map((height) => disagreement(line.height, height))
-  const fits = faults.some((fault) => fault === null)
+  // A rail nobody has hung anything on has no height yet.
+  const emptyRail =
+    line.of === 'rail' && c.given.rails.some((r) => r.wall === line.wall && r.units.length === 0)
+  const open = emptyRail && line.height.state === 'unknown'
+  const fits = open || faults.some((fault) => fault === null)
   if (!fits) c.refuse('line', line.id, faults[0] ?? 'nothing on this wall asks for such a line')
   const length = wall.length.value
   const ends = [line.from, line.to].filter((x) => x !== null)

@@ -21,7 +21,7 @@ import { fittedParts } from './fitted-parts'
 import { generalFindings } from './general-findings'
 import { measureNext } from './measure-next'
 import { obstacles } from './obstacles'
-import { standUps } from './stand-ups'
+import { standUps, stoodUpAsChosen } from './stand-ups'
 import type { Finding, NoPlan, Plan } from './types'
 import { type UnitAnswers, unitPlan } from './unit-plans'
 import { wallThings } from './wall-things'
@@ -61,9 +61,10 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     standUps: tilts,
     achieved,
   }
-  const units = positions.units.map((p) => unitPlan(p, answers))
+  const standing = positions.units.map((p) => unitPlan(p, answers))
   const fixed = obstacles(kitchen, survey)
-  const entry = bringIn(kitchen, survey, positions.units, units, fixed, tilts)
+  const entry = bringIn(kitchen, survey, positions.units, standing, fixed, tilts)
+  const units = standing.map((u) => stoodUpAsChosen(u, tilts, entry.paths))
   const { lines, marks } = workOutLines(
     kitchen,
     survey,

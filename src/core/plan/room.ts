@@ -31,6 +31,7 @@ export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: bool
 
 /** The floor as bare numbers, for asking many times. A reading not taken leaves its triangles without a height. */
 interface FloorPieces {
+  readonly plane: FloorSurface['plane']
   readonly points: readonly { readonly at: PlanPoint; readonly z: number }[]
   readonly triangles: readonly {
     readonly corners: readonly [PlanPoint, PlanPoint, PlanPoint]
@@ -38,9 +39,10 @@ interface FloorPieces {
   }[]
 }
 
-function floorPieces({ points, triangles }: Pick<FloorSurface, 'points' | 'triangles'>): FloorPieces {
+function floorPieces({ points, triangles, plane }: Pick<FloorSurface, 'points' | 'triangles' | 'plane'>): FloorPieces {
   const byId = new Map(points.map((p) => [p.id, p]))
   return {
+    plane,
     points: points.flatMap(({ at, z }) => (z.state === 'unknown' ? [] : [{ at, z: z.value }])),
     triangles: triangles.flatMap(({ readings }) => {
       const [a, b, c] = readings.map((id) => byId.get(id))
@@ -50,7 +52,7 @@ function floorPieces({ points, triangles }: Pick<FloorSurface, 'points' | 'trian
   }
 }
 
-/** Highest floor under a polygon: at its corners and at every reading inside it; null where nothing was read. */
+/** Highest floor under a polygon: at its corners and at every reading inside it; null where nothing can be said. */
 function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number | null {
   let highest: number | null = null
   const meet = (z: number | null) => {
@@ -61,15 +63,18 @@ function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number
   return highest
 }
 
-/** The floor at a point, in the triangle it lies in; null outside the readings or where one of them is not known. */
-function floorAt({ triangles }: FloorPieces, at: PlanPoint): number | null {
+/**
+ * The floor at a point: in the triangle it lies in; outside all of them, on the plane through the readings, which is
+ * where units are only set down on their way. Null where a reading is not known.
+ */
+function floorAt({ triangles, plane }: FloorPieces, at: PlanPoint): number | null {
   for (const { corners, z } of triangles) {
     const weights = barycentric(at, ...corners)
     if (weights === null || weights.some((w) => w < -1e-6)) continue
     if (z.some((v) => v === undefined)) return null
     return z.reduce<number>((sum, v, i) => sum + (v as number) * (weights[i] as number), 0)
   }
-  return null
+  return plane === null ? null : plane.a + plane.b * at.x + plane.c * at.y
 }
 
 function barycentric(p: PlanPoint, a: PlanPoint, b: PlanPoint, c: PlanPoint): readonly number[] | null {

@@ -1,9 +1,10 @@
 import { derive, type Figure, unknown } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Unit } from '../kitchen/schema'
-import { type LegsWhileTilting, type StandUpChoice, standUpPlan } from '../placing/stand-up'
+import { type LegsWhileTilting, type StandUpChoice, standUpOver, standUpPlan } from '../placing/stand-up'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
+import type { PlacingPath, UnitPlan } from './types'
 
 /** How each tall unit could be stood up, under the lowest ceiling over its wall and from the highest floor. */
 export function standUps(
@@ -50,4 +51,15 @@ function legsWhileTilting({ unit, width, depth }: UnitPosition): LegsWhileTiltin
       front: nearest((f) => less(depth, f.y)),
     },
   }
+}
+
+/** The unit stood up over the side that the floor of this room allows, where that is not the one the ceiling favours. */
+export function stoodUpAsChosen(
+  unit: UnitPlan,
+  tilts: ReadonlyMap<string, StandUpChoice>,
+  paths: readonly PlacingPath[],
+): UnitPlan {
+  const tilt = tilts.get(unit.unit)
+  const way = paths.find((p) => p.unit === unit.unit)?.segments.find((s) => s.kind === 'stand-up')
+  return tilt === undefined || way === undefined ? unit : { ...unit, standUp: standUpOver(tilt, way.over) }
 }

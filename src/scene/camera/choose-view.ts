@@ -59,8 +59,10 @@ const THREE_QUARTER = 35
 const KEEP = 0.4
 /** A surface seen more edge-on than this can't be read: sine of 17°. */
 const EDGE_ON = 0.3
-/** Radius of a mark over the height of the picture: 8 px of 700. */
-const MARK = 8 / 700
+/** Radius of a mark over the height of the picture: 6.5 px of 600, so that it holds on small pictures too. */
+const MARK = 6.5 / 600
+/** Marks are drawn about this far in front of their fixing, mm (see materials.ts). */
+const FORWARD = 45
 /** Enough of the part in hand (methods B.4, B1). */
 export const PART_ENOUGH = 0.6
 
@@ -170,19 +172,24 @@ function total(
   )
 }
 
-/** Four points of the rim of the mark drawn at a fixing, in the plane it faces out of. */
+/**
+ * Four points of the rim of the mark drawn at a fixing, in the plane it faces out of, and as far forward of it as marks
+ * are drawn.
+ */
 function rim(spot: Spot, eye: RoomPoint): readonly Spot[] {
   const { at, faces } = spot
   if (faces === null) return []
   const distance = Math.hypot(eye.x - at.x, eye.y - at.y, eye.z - at.z)
   const r = MARK * distance * 2 * Math.tan((FIELD * Math.PI) / 360)
+  const f = Math.min(1, FORWARD / distance)
+  const [x, y, z] = [at.x + f * (eye.x - at.x), at.y + f * (eye.y - at.y), at.z + f * (eye.z - at.z)]
   const level = Math.hypot(faces.x, faces.y)
-  const along = level === 0 ? { x: 1, y: 0 } : { x: -faces.y / level, y: faces.x / level }
+  const [dx, dy] = level === 0 ? [r, 0] : [(-faces.y / level) * r, (faces.x / level) * r]
   return [
-    { ...spot, at: { ...at, x: at.x + r * along.x, y: at.y + r * along.y } },
-    { ...spot, at: { ...at, x: at.x - r * along.x, y: at.y - r * along.y } },
-    { ...spot, at: { ...at, z: at.z + r } },
-    { ...spot, at: { ...at, z: at.z - r } },
+    { ...spot, at: { x: x + dx, y: y + dy, z } },
+    { ...spot, at: { x: x - dx, y: y - dy, z } },
+    { ...spot, at: { x, y, z: z + r } },
+    { ...spot, at: { x, y, z: z - r } },
   ]
 }
 

@@ -50,7 +50,7 @@ test('too short is a stop, and only just long enough is noted', () => {
     'screw-length-marginal:a.plate',
     'note',
   ])
-  const long = findings(onBrick([plug])).map(([id]) => id)
+  const long = findings(onBrick([plug])).map(([id]) => String(id))
   expect(long.filter((id) => id.startsWith('screw-'))).toEqual([])
 })
 
