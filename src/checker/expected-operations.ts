@@ -1,6 +1,7 @@
 import type { Operation } from '../core/plan/types'
 import { type Case, wallOf } from './case'
 import type { GivenUnit } from './given'
+import { timberNeeded } from './hole-places'
 import { isKnown } from './measure'
 import { groupOf, isCarcass, isHung, type UnitStretch } from './positions'
 import { isStudWall } from './wall-make-up'
@@ -56,15 +57,8 @@ function walls(c: Case): readonly string[] {
     ...(wallsWithUnits(c).has(wall.id) ? [`set-out-heights:${wall.id}`, `set-out-widths:${wall.id}`] : []),
     ...(drilled.has(wall.id) ? [`trace:${wall.id}`, `mark-holes:${wall.id}`] : []),
     ...(drilled.has(wall.id) && isStudWall(wall) ? [`find-studs:${wall.id}`] : []),
-    ...noggingsUsed(c, wall.id).map((id) => `fit-nogging:${wall.id}.${id}`),
+    ...wall.noggings.map((nogging) => `fit-nogging:${wall.id}.${nogging.id}`),
   ])
-}
-
-/** Timber of the file that a second fixing of the plan goes into. */
-function noggingsUsed(c: Case, wall: string): readonly string[] {
-  const holes = c.plan.holes.filter((h) => h.wall === wall && h.purpose === 'second-fixing')
-  const noggings = wallOf(c, wall)?.noggings ?? []
-  return noggings.filter((n) => holes.some((h) => holeTimber(h.id) === n.id)).map((n) => n.id)
 }
 
 /** `second.<unit>.<timber>-1` goes into that timber. */
@@ -186,9 +180,10 @@ function touchesRight(a: UnitStretch, b: UnitStretch): boolean {
   if (a.right.value === null || b.left.value === null || Math.abs(a.right.value - b.left.value) > 0.05)
     return false
   const back = Math.max(a.out.value ?? 0, b.out.value ?? 0)
+  const deep = Number.POSITIVE_INFINITY
   const front = Math.min(
-    (a.out.value ?? 0) + (a.unit.depth.value ?? 0),
-    (b.out.value ?? 0) + (b.unit.depth.value ?? 0),
+    (a.out.value ?? 0) + (a.unit.depth.value ?? deep),
+    (b.out.value ?? 0) + (b.unit.depth.value ?? deep),
   )
   return front - back > 1
 }
@@ -210,4 +205,15 @@ function isJoint(c: Case, object: string): boolean {
 
 export function jointOf(op: Operation): readonly string[] | null {
   return op.id.startsWith('join:') ? op.id.slice('join:'.length).split('+') : null
+}
+
+/** Units on stud walls that too few studs stand behind: timber has to be put in for them first. */
+export function timberLacking(c: Case): readonly string[] {
+  return timberNeeded(c).filter((unit) => !c.plan.operations.some((op) => isTimberFor(op.id, unit)))
+}
+
+/** `fit-nogging:<wall>.nogging-<unit>…` */
+export function isTimberFor(operation: string, unit: string): boolean {
+  const added = operation.startsWith('fit-nogging:') ? operation.split('.nogging-')[1] : undefined
+  return added !== undefined && `${added}-`.startsWith(`${unit}-`)
 }

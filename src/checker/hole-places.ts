@@ -16,7 +16,7 @@ export interface ExpectedHole {
   readonly stud: string | null
   /** It may be left out when the rule allows another: a refused first choice. */
   readonly optional: boolean
-  /** Its place along may be given or left open. */
+  /** Its place along may also be left open. */
   readonly alongOpen?: boolean
 }
 
@@ -59,7 +59,25 @@ export function expectedHoles(c: Case): readonly HoleGroup[] {
       .filter((u) => isHung(u.unit))
       .map((u) => moving(`second.${u.unit.id}.`, (how) => secondHoles(c, u, how))),
     ...units.filter((u) => hasBrackets(u.unit)).flatMap((u) => bracketGroups(c, u, moving)),
+    ...units
+      .filter((u) => u.unit.stands === 'back-rail-screws')
+      .flatMap((u) => sideGroups(c, u, 'back-rail', backRailMiddle(c, u.unit), moving)),
   ]
+}
+
+/** Units on stud walls for whose second fixings, or restraint, too few studs stand behind them. */
+export function timberNeeded(c: Case): readonly string[] {
+  return [...c.units.values()].flatMap((at) => {
+    const wall = wallOf(c, at.wall)
+    if (wall === undefined || !isStudWall(wall) || !isKnown(at.left) || !isKnown(at.unit.board)) return []
+    const tall = groupOf(at.unit) === 'tall'
+    const hung = at.unit.stands === 'plates' || at.unit.stands === 'rail'
+    if (!tall && !hung) return []
+    const height = hung ? secondHeight(c, at.unit) : topOf(c, at.unit)
+    const holes = hung ? secondHoles(c, at, SURELY) : studHoles(c, wall, at, '', '', height, SURELY)
+    const enough = holes.filter((hole) => !hole.optional).length >= (tall ? 1 : 2)
+    return enough || !isKnown(height) ? [] : [at.unit.id]
+  })
 }
 
 /**
@@ -298,7 +316,7 @@ function studHoles(
   })
 }
 
-/** On masonry each side gives way by itself; on studs the two are chosen together. */
+/** Base brackets and the restraint of a tall. */
 function bracketGroups(
   c: Case,
   at: UnitStretch,
@@ -308,10 +326,26 @@ function bracketGroups(
   if (wall === undefined) return []
   const tall = groupOf(at.unit) === 'tall'
   const purpose = tall ? 'tall-restraint' : 'base-bracket'
-  const prefix = `${purpose}.${at.unit.id}.`
   const railed = isKnown(at.unit.backRail.edge) && isKnown(at.unit.backRail.height)
   const below = tall ? RESTRAINT_BELOW_TOP : BRACKET_BELOW_TOP
   const height = railed ? backRailMiddle(c, at.unit) : plus(topOf(c, at.unit), -below)
+  return sideGroups(c, at, purpose, height, moving)
+}
+
+/**
+ * Two fixings near the sides of a unit: on masonry a bracket's width in from each, where each side gives way by itself; on
+ * studs in the outermost ones, chosen together.
+ */
+function sideGroups(
+  c: Case,
+  at: UnitStretch,
+  purpose: string,
+  height: Measure,
+  moving: (prefix: string, places: (how: Refusing) => readonly ExpectedHole[]) => HoleGroup,
+): readonly HoleGroup[] {
+  const wall = wallOf(c, at.wall)
+  if (wall === undefined) return []
+  const prefix = `${purpose}.${at.unit.id}.`
   if (isStudWall(wall)) {
     return [moving(prefix, (how) => studHoles(c, wall, at, purpose, purpose, height, how))]
   }
@@ -341,7 +375,7 @@ function steppedHole(
 ): readonly ExpectedHole[] {
   const hole = { id, wall, purpose, along: first, height, stud: null, optional: false }
   // Whether it has to move is not known before its height is.
-  if (!isKnown(height)) return [{ ...hole, along: notKnown(...height.missing), alongOpen: true }]
+  if (!isKnown(height)) return [{ ...hole, alongOpen: true }]
   if (!isRefused(c, wall, first, height, how)) return [hole]
   const places = Array.from({ length: STEPS }, (_, i) => plus(first, inwards * STEP * (i + 1)))
   const moved = places.find((along) => !isRefused(c, wall, along, height, how))

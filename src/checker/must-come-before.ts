@@ -1,6 +1,6 @@
 import type { Operation } from '../core/plan/types'
 import type { Case } from './case'
-import { holeTimber, jointOf } from './expected-operations'
+import { holeTimber, isTimberFor, jointOf } from './expected-operations'
 import type { GivenUnit } from './given'
 import { groupOf, isCarcass, isHung } from './positions'
 import { pathBlockers, tiltBlockers } from './replay'
@@ -82,6 +82,14 @@ function settingOut(c: Case): readonly Must[] {
     must('floor before heights', 'strike:line', 'read-floor:room', false),
     must('floor before heights', 'read-floor:room', `set-out-heights:${wall.id}`, rests),
     must('heights before marks', `set-out-heights:${wall.id}`, `mark-holes:${wall.id}`),
+    must('widths before marks', `set-out-widths:${wall.id}`, `mark-holes:${wall.id}`),
+    ...c.plan.operations
+      .filter((op) => op.id.startsWith(`fit-nogging:${wall.id}.`))
+      .flatMap((op) => [
+        must('isolate before the wall is opened', 'isolate:room', op.id, false),
+        must('trace before the wall is opened', `trace:${wall.id}`, op.id, false),
+        must('studs before timber between them', `find-studs:${wall.id}`, op.id, false),
+      ]),
   ])
 }
 

@@ -5,10 +5,11 @@
  * measured are all read off it, so a figure is never stripped to a bare number on its way to a screen or a sheet.
  */
 
-export type FigureUnit = 'mm' | 'deg' | 'kg' | 'N' | 'min' | 'turn' | 'mm/turn' | 'count' | 'ratio'
+import { type InputId, mergedIds, sortedIds } from './ids'
 
-/** The id of one input: the path to a fact in the kitchen file or day log, by ids and never by position. */
-export type InputId = string
+export { type InputId, mergedIds, sortedIds }
+
+export type FigureUnit = 'mm' | 'deg' | 'kg' | 'N' | 'min' | 'turn' | 'mm/turn' | 'count' | 'ratio'
 
 /** What a figure or a rule stands on. `common-practice` is said openly: there is no source. */
 export type Basis =
@@ -47,58 +48,6 @@ const surveyed: Basis = { kind: 'survey' }
 /** Rounds to a thousandth so that equal sums compare equal; never gives minus zero. */
 export function quantise(value: number): number {
   return Math.round(value * 1000) / 1000 + 0
-}
-
-/** Input ids once each, in code-unit order, so that the same facts always print the same bytes. */
-export function sortedIds(ids: Iterable<string>): readonly string[] {
-  const all = [...ids]
-  for (let i = 1; i < all.length; i++) {
-    if ((all[i - 1] as string) >= (all[i] as string)) {
-      return [...new Set(all)].sort((x, y) => (x < y ? -1 : x > y ? 1 : 0))
-    }
-  }
-  return all
-}
-
-/** Several lists that are each in order already, as one. Gives back a list it was given where that holds all. */
-export function mergedIds(lists: readonly (readonly string[])[]): readonly string[] {
-  let all: readonly string[] = []
-  for (const list of lists) all = mergedPair(all, list)
-  return all
-}
-
-function mergedPair(a: readonly string[], b: readonly string[]): readonly string[] {
-  if (a === b || b.length === 0) return a
-  if (a.length === 0) return b
-  const out: string[] = []
-  let i = 0
-  let k = 0
-  let onlyA = true
-  let onlyB = true
-  while (i < a.length && k < b.length) {
-    const x = a[i] as string
-    const y = b[k] as string
-    if (x === y) {
-      out.push(x)
-      i++
-      k++
-    } else if (x < y) {
-      out.push(x)
-      onlyB = false
-      i++
-    } else {
-      out.push(y)
-      onlyA = false
-      k++
-    }
-  }
-  if (k < b.length) onlyA = false
-  if (i < a.length) onlyB = false
-  if (onlyA) return a
-  if (onlyB) return b
-  for (; i < a.length; i++) out.push(a[i] as string)
-  for (; k < b.length; k++) out.push(b[k] as string)
-  return out
 }
 
 export function known(

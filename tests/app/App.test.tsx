@@ -32,9 +32,10 @@ async function start() {
 }
 
 const go = async (hash: string) => {
-  window.location.hash = hash
-  window.dispatchEvent(new Event('hashchange'))
-  await settled()
+  await act(async () => {
+    window.location.hash = hash
+    await new Promise((resolve) => setTimeout(resolve, 20))
+  })
 }
 
 test('it opens on the first step of the kitchen it is given', async () => {

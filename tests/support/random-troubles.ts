@@ -1,6 +1,6 @@
 import type { KitchenFile } from '../../src/core/kitchen/schema'
 import { knownFacts, withoutFact } from './facts'
-import type { Random } from './prng'
+import { type Random, randomFrom } from './prng'
 import type { Tag } from './random-room'
 
 /** What goes wrong in invented kitchens: facts nobody read, and things that cannot be. */
@@ -119,4 +119,30 @@ function shutIn(file: KitchenFile): KitchenFile | null {
     top: { up: 1800 },
   }
   return { ...file, boxes: [box] }
+}
+
+/**
+ * A room with something standing about in it: a boxing out on the floor, a beam or step across, so that ways in are
+ * fewer and units are in each other's way.
+ */
+export function crowded(seed: number, file: KitchenFile): KitchenFile {
+  const random = randomFrom(seed + 7_000_000)
+  const walls = (file.walls ?? []).map((w) => w.id)
+  if (walls.length === 0) return file
+  const boxes = Array.from({ length: random.int(1, 2) }, (_, i): Box => {
+    const left = random.int(100, 1600)
+    const near = random.int(620, 1500)
+    return {
+      id: `thing-${i + 1}`,
+      kind: 'other',
+      wall: random.pick(walls),
+      left: { at: left },
+      right: { at: left + random.int(200, 1200) },
+      near,
+      out: near + random.int(100, 500),
+      bottom: { down: 1400 },
+      top: random.chance(0.6) ? { up: 1800 } : { down: random.int(300, 700) },
+    }
+  })
+  return { ...file, boxes }
 }

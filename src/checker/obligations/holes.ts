@@ -3,7 +3,6 @@ import { agree, NEAR, round } from '../agree'
 import { hits } from '../bands'
 import { type Case, wallOf } from '../case'
 import { type ExpectedHole, expectedHoles, type HoleGroup } from '../hole-places'
-import { isKnown } from '../measure'
 import { drills } from '../must-come-before'
 import { type Refusal, type Refuse, refusalList } from '../report'
 import { fromLeft } from '../room'
@@ -60,14 +59,14 @@ function faultsOf(c: Case, prefix: string, holes: readonly ExpectedHole[]): read
 function checkExpected(c: Case, own: ExpectedHole, refuse: Refuse): void {
   const hole = c.plan.holes.find((h) => h.id === own.id)
   if (hole === undefined) {
-    const known = isKnown(own.along) && isKnown(own.height)
-    if (!own.optional && known) refuse('hole missing', own.id, 'the rules put a hole there')
+    if (!own.optional) refuse('hole missing', own.id, 'the rules put a hole there')
     return
   }
   if (hole.wall !== own.wall || hole.purpose !== own.purpose) {
     refuse('hole', own.id, 'its wall or purpose is another')
   }
-  if (own.alongOpen !== true) agree(refuse, 'hole', `${own.id} along`, hole.along, own.along)
+  const leftOpen = own.alongOpen === true && hole.along.state === 'unknown'
+  if (!leftOpen) agree(refuse, 'hole', `${own.id} along`, hole.along, own.along)
   agree(refuse, 'hole', `${own.id} height`, hole.height, own.height)
   if (hole.stud !== own.stud && own.stud !== null) refuse('hole', own.id, 'it is in another stud')
 }
@@ -148,7 +147,7 @@ function badTimber(c: Case, hole: Hole): boolean {
   return !inStud && !overTimber
 }
 
-/** A hole said to be in a stud is inside it, 12 mm from its edges, and the stud is one that was really found. */
+/** A hole said to be in a stud is in the middle of it, and the stud is one that was really found. */
 function checkTimber(c: Case, hole: Hole): void {
   const wall = wallOf(c, hole.wall)
   if (wall === undefined || hole.stud === null) return
@@ -161,9 +160,9 @@ function checkTimber(c: Case, hole: Hole): void {
   if (!isUsable(stud) && hole.verdict === 'trace first') {
     c.refuse('hole', hole.id, 'its stud was never found by both edges')
   }
-  if (centre === null || hole.along.state === 'unknown' || stud.width.value === null) return
+  if (centre === null || hole.along.state === 'unknown') return
   const off = Math.abs(hole.along.value - centre)
-  if (off > Math.max(0, stud.width.value / 2 - EDGE_OF_STUD) + NEAR) {
+  if (off > NEAR) {
     c.refuse('hole', hole.id, `it is ${round(off)} from the middle of its stud`)
   }
 }

@@ -21,8 +21,10 @@ export function checkLegs(c: Case): void {
       checkPlace(c, `${unit.id}.${foot.id}`, leg, foot.x, foot.y)
       checkLeg(c, unit, leg)
     }
-    for (const leg of plan.legs) {
-      if (!feet.some((f) => f.id === leg.foot) && leg.floor.state === 'known') {
+    for (const leg of plan.legs.filter((l) => !feet.some((f) => f.id === l.foot))) {
+      // A unit whose feet nobody gave stands on assumed ones; theirs is still the floor that was read.
+      if (leg.floor.state === 'assumed' && unit.stands === 'legs' && feet.length === 0) checkLeg(c, unit, leg)
+      else if (leg.floor.state !== 'unknown') {
         c.refuse(
           'leg',
           `${unit.id}.${leg.foot}`,

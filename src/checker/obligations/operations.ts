@@ -1,6 +1,6 @@
 import type { Operation } from '../../core/plan/types'
 import type { Case } from '../case'
-import { eitherWay, expectedOperations, jointOf } from '../expected-operations'
+import { eitherWay, expectedOperations, jointOf, timberLacking } from '../expected-operations'
 
 /** Everything that has to be done is there once; nothing is there that this kitchen does not call for. */
 export function checkOperations(c: Case): void {
@@ -19,6 +19,13 @@ export function checkOperations(c: Case): void {
   for (const ways of eitherWay(c)) {
     const there = ways.filter((id) => counts.has(id)).length
     if (there !== 1) c.refuse('operation missing', ways.join(' or '), `the part is fitted ${there} times`)
+  }
+  for (const unit of timberLacking(c)) {
+    c.refuse(
+      'operation missing',
+      `fit-nogging for ${unit}`,
+      'too little timber is behind it, and none is put in',
+    )
   }
   checkJoints(c, expected.joints)
   for (const op of operations) checkIdentity(c, op)

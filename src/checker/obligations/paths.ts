@@ -205,7 +205,9 @@ function checkStart(c: Case, path: PlacingPath, boxes: readonly LocalBox[]): voi
     c.refuse('path', `path of ${path.unit}`, 'it starts outside the room')
   }
   const floor = highestOver(c.levels.floor, whole)
-  if (floor !== null && start.z > floor + ABOVE_FLOOR) {
+  // A unit that stands this high in the end is set down at that height, whatever is under it.
+  const final = finalPose(c, path.unit)?.z ?? start.z
+  if (floor !== null && start.z > Math.max(floor + ABOVE_FLOOR, final + 0.1)) {
     c.refuse('path', `path of ${path.unit}`, `it starts ${round(start.z - floor)} above the floor`)
   }
 }

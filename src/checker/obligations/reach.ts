@@ -34,7 +34,9 @@ function checkStandUp(c: Case, { unit, standUp }: UnitPlan): void {
   const path = c.plan.paths.find((p) => p.unit === unit)
   const turn = path?.segments.find((s) => s.kind === 'stand-up')
   if (turn !== undefined && turn.kind === 'stand-up') {
-    if (turn.over !== standUp.over || Math.abs(turn.blocks - blocks) > NEAR) {
+    // Swung on its feet, a unit stands on its own legs and on no blocks.
+    const otherBlocks = standUp.pivot === 'carcass-edge' && Math.abs(turn.blocks - blocks) > NEAR
+    if (turn.over !== standUp.over || otherBlocks) {
       c.refuse('stand-up', unit, 'its path stands it up another way')
     }
   }

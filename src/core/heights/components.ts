@@ -1,6 +1,6 @@
 import { type Figure, hasValue, type InputId, sortedIds } from '../figure'
+import { mergedIds } from '../ids'
 import type { Demand, HeightVariable } from '../plan/types'
-import { mergedIds } from '../survey/sum'
 import { ruleOf } from './demands/demand'
 import { MUST_BE_KNOWN } from './demands/index'
 import type { Settled } from './settled'

@@ -1,7 +1,8 @@
 import { type Basis, type Figure, hasValue } from '../figure'
+import { mergedIds } from '../ids'
 import { factId } from '../kitchen/fact-id'
 import type { LegPlan, UnitId } from '../plan/types'
-import { citing, mergedIds, sum } from '../survey/sum'
+import { citing, sum } from '../survey/sum'
 import { workedFrom } from '../survey/worked'
 import type { HeightsContext, StandingUnit } from './context'
 

@@ -1,8 +1,18 @@
-import { type Figure, hasValue, valueOf } from '../figure'
+import { type Basis, type Figure, valueOf } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { HeightName } from '../kitchen/kinds'
 import type { Kitchen } from '../kitchen/schema'
-import type { HeightLine, Heights, HeightVariable, Hole, RailPlan, WallId, WallMark } from '../plan/types'
+import type {
+  HeightLine,
+  Heights,
+  HeightVariable,
+  Hole,
+  RailPlan,
+  UnitId,
+  WallId,
+  WallMark,
+} from '../plan/types'
+import { sum } from '../survey/sum'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
 import { groupUnits, type HeightGroup } from './groups'
@@ -14,8 +24,10 @@ export interface LinesAndMarks {
 
 /**
  * Every line to strike on the walls and every mark to make along them: the line itself on every wall; the heights of
- * the units that stand there, as far as they reach; the edges of rails; the heights on which plates, brackets and
- * restraints are drilled; the sides of units and bays; the studs that were found.
+ * the units that stand there, as far as they reach; the hook-on edges of rails and plates; the heights on which brackets
+ * and restraints are drilled; the sides of units and bays; the studs that were found.
+ *
+ * `undersides` gives each unit's own height where it is not just that of its group, as once it has been set.
  */
 export function workOutLines(
   kitchen: Kitchen,
@@ -24,12 +36,19 @@ export function workOutLines(
   heights: Pick<Heights, 'values'>,
   rails: readonly RailPlan[],
   holes: readonly Hole[],
+  undersides: ReadonlyMap<UnitId, Figure> = new Map(),
 ): LinesAndMarks {
+  const wallTop = heights.values.find(({ of }) => of === 'wall-top')?.height
   const lines = survey.frames.flatMap(({ wall, length }) => [
     datum(wall, length),
     ...unitLines(kitchen, wall, positions.units, heights),
     ...rails.filter((rail) => rail.wall === wall).map(railLine),
-    ...drillingLines(holes.filter((hole) => hole.wall === wall)),
+    ...plateLines(
+      positions.units.filter(({ unit }) => unit.wall === wall && unit.stands === 'plates'),
+      wallTop,
+      undersides,
+    ),
+    ...bracketLines(holes.filter((hole) => hole.wall === wall)),
   ])
   const marks = survey.frames.flatMap(({ wall }) => [
     ...unitMarks(positions.units.filter(({ unit }) => unit.wall === wall)),
@@ -108,29 +127,58 @@ function railLine({ rail, wall, edge, from, to }: RailPlan): HeightLine {
   }
 }
 
-/** Holes that are set out on a struck line of their own, and what that line is called. */
-const DRILLED_ON: Readonly<Partial<Record<Hole['purpose'], 'plate' | 'bracket'>>> = {
-  plate: 'plate',
-  'base-bracket': 'bracket',
-  'tall-restraint': 'bracket',
+const hookOnEdge: Basis = {
+  kind: 'geometry',
+  why: 'the top of the unit, less how far the hook-on edge lies below it',
 }
 
-/** One line for each height at which plates or brackets are drilled on a wall, named by its first hole. */
-function drillingLines(holes: readonly Hole[]): readonly HeightLine[] {
-  const rows = new Map<string, Hole[]>()
-  for (const hole of holes) {
-    if (DRILLED_ON[hole.purpose] === undefined || hole.verdict === 'refused' || !hasValue(hole.height))
-      continue
-    const row = `${hole.purpose} ${hole.height.value}`
-    rows.set(row, [...(rows.get(row) ?? []), hole])
+/** One line for each height at which plates hold the units of a wall, named by the first of them. */
+function plateLines(
+  positions: readonly UnitPosition[],
+  wallTop: Figure | undefined,
+  undersides: ReadonlyMap<UnitId, Figure>,
+): readonly HeightLine[] {
+  const edges = positions.flatMap((position) => {
+    const { unit, height } = position
+    const own = undersides.get(unit.id)
+    const top = own === undefined ? wallTop : sum('mm', hookOnEdge, [own, height])
+    return top === undefined
+      ? []
+      : [{ position, edge: sum('mm', hookOnEdge, [top], [unit.hanging.plateBelowTop]) }]
+  })
+  return rowsOf(edges, ({ edge }) => edge).map((row): HeightLine => {
+    const [first] = row as [(typeof row)[number]]
+    const { unit } = first.position
+    const extent = extentOf(row.map(({ position }) => position))
+    return { id: `plate.${unit.id}`, wall: unit.wall, of: 'plate', height: first.edge, ...extent }
+  })
+}
+
+/** Things at one height together, those whose height is not known too. */
+function rowsOf<T>(things: readonly T[], heightOf: (thing: T) => Figure): readonly (readonly T[])[] {
+  const rows = new Map<number | undefined, T[]>()
+  for (const thing of things) {
+    const height = valueOf(heightOf(thing))
+    rows.set(height, [...(rows.get(height) ?? []), thing])
   }
-  return [...rows.values()].flatMap((row): HeightLine[] => {
-    const [first] = [...row].sort((a, b) => (a.id < b.id ? -1 : 1))
-    const of = first === undefined ? undefined : DRILLED_ON[first.purpose]
-    if (first === undefined || of === undefined) return []
-    const places = row.flatMap(({ along }) => valueOf(along) ?? [])
-    const [from, to] = places.length < row.length ? [null, null] : [Math.min(...places), Math.max(...places)]
-    return [{ id: `drill.${first.id}`, wall: first.wall, of, height: first.height, from, to }]
+  return [...rows.values()]
+}
+
+const BRACKETS: readonly Hole['purpose'][] = ['base-bracket', 'tall-restraint']
+
+/** One line for each height at which brackets or restraints are drilled on a wall, named by the first hole. */
+function bracketLines(holes: readonly Hole[]): readonly HeightLine[] {
+  return BRACKETS.flatMap((purpose) => {
+    const drilled = holes
+      .filter((hole) => hole.purpose === purpose && hole.verdict !== 'refused')
+      .sort((a, b) => (a.id < b.id ? -1 : 1))
+    return rowsOf(drilled, ({ height }) => height).map((row): HeightLine => {
+      const [first] = row as [Hole]
+      const places = row.flatMap(({ along }) => valueOf(along) ?? [])
+      const [from, to] =
+        places.length < row.length ? [null, null] : [Math.min(...places), Math.max(...places)]
+      return { id: `bracket.${first.id}`, wall: first.wall, of: 'bracket', height: first.height, from, to }
+    })
   })
 }
 

@@ -1,6 +1,7 @@
 import { type Basis, type Figure, hasValue, quantise, type ValueFigure } from '../figure'
+import { mergedIds } from '../ids'
 import type { Demand, HeightConflict, HeightVariable } from '../plan/types'
-import { mergedIds, sum } from '../survey/sum'
+import { sum } from '../survey/sum'
 import { ruleOf } from './demands/demand'
 
 /** Heights that stand already, and what follows from them by the size of carcass and worktop. */

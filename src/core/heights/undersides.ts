@@ -1,8 +1,9 @@
 import { type Basis, type Figure, hasValue, unknown } from '../figure'
+import { mergedIds } from '../ids'
 import { factId } from '../kitchen/fact-id'
 import type { HeightVariable, UnitId } from '../plan/types'
 import { highestOf } from '../survey/extremes'
-import { mergedIds, sum } from '../survey/sum'
+import { sum } from '../survey/sum'
 import type { UnitPosition } from '../units/positions'
 import type { HeightsContext } from './context'
 

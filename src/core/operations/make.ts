@@ -1,8 +1,9 @@
-import { derive, type Figure, hasValue, type InputId, known, mergedIds, sortedIds } from '../figure'
+import { derive, type Figure, hasValue, type InputId, known } from '../figure'
 import { type Message, type MessageValue, message } from '../message'
 import type { Caution, NamedFigure, Operation, OperationCheck, Stage, StateChange } from '../plan/types'
 import type { Job } from './job'
 import type { Minutes } from './minutes'
+import { restsOn } from './rests-on'
 import type { Sign } from './signs'
 import type { Tool } from './tools'
 
@@ -38,7 +39,6 @@ export function operation(job: Job, draft: Draft): Operation {
   const id = `${draft.kind}:${draft.on.join('+')}`
   const figures = draft.figures ?? []
   const said = draft.does.flatMap((m) => Object.values(m.values)).filter(isFigure)
-  const rests = [...figures.map((f) => f.figure), ...said].map((f) => f.from)
   return {
     id,
     kind: draft.kind,
@@ -62,7 +62,7 @@ export function operation(job: Job, draft: Draft): Operation {
     holes: draft.holes ?? [],
     rails: draft.rails ?? [],
     wall: draft.wall ?? null,
-    from: mergedIds([sortedIds(draft.facts), ...rests]),
+    from: restsOn(draft.facts, [...figures.map((f) => f.figure), ...said]),
     done: job.context.achieved.done.has(id),
   }
 }

@@ -37,9 +37,20 @@ function noggingFacts(job: Job, on: string): readonly InputId[] {
 function unitFacts(unit: FittedUnit | undefined, kind: string, job: Job): readonly InputId[] {
   if (unit === undefined) return []
   const own = `units.${unit.id}`
+  if (unit.way === 'tall') return unitItself(unit)
+  if (kind === 'drill-plates' || kind === 'fix-plates') return [own, `${own}.stands`]
   if (kind === 'set-legs') return [own, ...(unit.unit.stands === 'legs' ? [`${own}.stands`] : [])]
   if (kind === 'second-fix') return [own, ...secondFixingFacts(unit, job)]
   return [own]
+}
+
+/**
+ * What makes a unit what it is: a tall and an island by their kind alone. A hung unit hangs by how it is said to hang and
+ * by its kind, and a base stands by either, so that neither fact alone makes it so.
+ */
+export function unitItself(unit: FittedUnit): readonly InputId[] {
+  const own = `units.${unit.id}`
+  return unit.way === 'tall' || unit.way === 'island' ? [own, `${own}.kind`] : [own]
 }
 
 function secondFixingFacts(unit: FittedUnit, job: Job): readonly InputId[] {

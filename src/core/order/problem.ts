@@ -52,20 +52,21 @@ function mustPrecede(
 function pairsOf(n: number, { members, of }: Blocks, prices: Prices): Float64Array {
   const pair = new Float64Array(n * n)
   // Nearly all blocks are of one stage, done or not done throughout: two such cost alike for each pair of members.
-  const even = Uint8Array.from(members, (block) => (isEven(block, prices) ? 1 : 0))
+  const even = members.map((block) => isEven(block, prices))
   const firsts = Int32Array.from(members, (block) => block[0] as number)
-  const sizes = Int32Array.from(members, (block) => block.length)
-  for (let a = 0; a < n; a++) {
+  members.forEach((first, a) => {
+    const row = a * n
+    const times = first.length
+    const number = firsts[a] as number
     for (let b = 0; b < n; b++) {
       if (a === b) continue
-      pair[a * n + b] =
-        even[a] === 1 && even[b] === 1
-          ? pairCost(prices, firsts[a] as number, firsts[b] as number) *
-            (sizes[a] as number) *
-            (sizes[b] as number)
-          : sumOfPairs(prices, members[a] as readonly number[], members[b] as readonly number[])
+      const second = members[b] as readonly number[]
+      pair[row + b] =
+        even[a] === true && even[b] === true
+          ? pairCost(prices, number, firsts[b] as number) * times * second.length
+          : sumOfPairs(prices, first, second)
     }
-  }
+  })
   for (const { first, then, cost } of prices.preferred) {
     const [a, b] = [of[then] as number, of[first] as number]
     if (a !== b) pair[a * n + b] = (pair[a * n + b] as number) + cost

@@ -1,6 +1,7 @@
-import { type Basis, type Figure, type InputId, mergedIds, sortedIds } from '../figure'
+import type { Basis, Figure, InputId } from '../figure'
 import { type Message, type MessageValue, message } from '../message'
 import { isFigure } from '../operations/make'
+import { restsOn } from '../operations/rests-on'
 import type { ArcKind, Operation, OrderReason } from '../plan/types'
 
 /** Why one operation comes before another, as its rule says it. */
@@ -36,7 +37,7 @@ export function reason(draft: ReasonDraft): readonly OrderReason[] {
       hard: draft.cost === undefined,
       cost: draft.cost ?? 0,
       basis: draft.basis,
-      from: mergedIds([sortedIds(draft.facts), ...figures.map((f) => f.from)]),
+      from: restsOn(draft.facts, figures),
       figures,
       because,
       minLag: 0,

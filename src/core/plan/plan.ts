@@ -72,6 +72,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     heights.heights,
     fixings.rails,
     fixings.holes,
+    heights.undersides,
   )
 
   const context: OperationContext = {

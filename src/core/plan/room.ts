@@ -39,7 +39,11 @@ interface FloorPieces {
   }[]
 }
 
-function floorPieces({ points, triangles, plane }: Pick<FloorSurface, 'points' | 'triangles' | 'plane'>): FloorPieces {
+function floorPieces({
+  points,
+  triangles,
+  plane,
+}: Pick<FloorSurface, 'points' | 'triangles' | 'plane'>): FloorPieces {
   const byId = new Map(points.map((p) => [p.id, p]))
   return {
     plane,

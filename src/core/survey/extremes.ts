@@ -1,6 +1,6 @@
 import type { Basis, Figure, FigureUnit, InputId, ValueFigure } from '../figure'
 import { hasValue, quantise, sortedIds } from '../figure'
-import { mergedIds } from './sum'
+import { mergedIds } from '../ids'
 
 /**
  * The highest (or lowest) of several figures. It rests on all of them, for any of them might have been the one: unknown

@@ -1,7 +1,8 @@
 import { type Basis, type Figure, hasValue, type InputId, restingOn } from '../figure'
+import { mergedIds } from '../ids'
 import type { HeightPosition, Kitchen } from '../kitchen/schema'
 import { lineOffset } from './line-offset'
-import { mergedIds, sum } from './sum'
+import { sum } from './sum'
 
 const fromTheLine: Basis = { kind: 'geometry', why: 'brought to the first line' }
 const fromTheFloor: Basis = { kind: 'geometry', why: 'the floor at that place, and the height above it' }

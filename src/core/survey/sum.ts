@@ -1,64 +1,6 @@
 import type { Basis, Figure, FigureUnit, InputId, ValueFigure } from '../figure'
 import { hasValue, quantise, sortedIds } from '../figure'
-
-/** Place of the first id from `start` on that does not come before this one: in growing strides, then halving. */
-function firstNotBefore(ids: readonly InputId[], id: InputId, start: number): number {
-  let [low, high] = [start, start]
-  for (let stride = 1; high < ids.length && (ids[high] as InputId) < id; stride *= 2) {
-    low = high + 1
-    high = low + stride
-  }
-  high = Math.min(high, ids.length)
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((ids[middle] as InputId) < id) low = middle + 1
-    else high = middle
-  }
-  return low
-}
-
-/**
- * Ids of two lists that are each in order and without repeats, the longer first; that one itself where it holds both.
- * Most lists that meet are nearly alike, or one of them is short: whole stretches of the longer are passed over at once.
- */
-function merged(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
-  let all: InputId[] | undefined
-  let [copied, at] = [0, 0]
-  for (const id of b) {
-    at = firstNotBefore(a, id, at)
-    if (a[at] === id) continue
-    all ??= []
-    while (copied < at) all.push(a[copied++] as InputId)
-    all.push(id)
-  }
-  if (all === undefined) return a
-  while (copied < a.length) all.push(a[copied++] as InputId)
-  return all
-}
-
-function mergedPair(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
-  return a.length < b.length ? merged(b, a) : merged(a, b)
-}
-
-/** With more lists than this it is quicker to sort them all together than to take them in one after another. */
-const FEW = 6
-
-/** Input ids of several figures, once each and in order; shares the longest list where it holds all the others. */
-export function mergedIds(lists: readonly (readonly InputId[])[]): readonly InputId[] {
-  if (lists.length === 2) return mergedPair(lists[0] as readonly InputId[], lists[1] as readonly InputId[])
-  let longest: readonly InputId[] = []
-  for (const list of lists) if (list.length > longest.length) longest = list
-  if (lists.length <= FEW) {
-    return lists.reduce((all, list) => (list === longest ? all : mergedPair(all, list)), longest)
-  }
-  const all = new Set(longest)
-  let before: readonly InputId[] = longest
-  for (const list of lists) {
-    if (list !== before && list !== longest) for (const id of list) all.add(id)
-    before = list
-  }
-  return all.size === longest.length ? longest : sortedIds(all)
-}
+import { mergedIds } from '../ids'
 
 /** The figure, resting on these facts too: choices that make it exist. The same as `restingOn`, for lists in order. */
 export function citing(figure: Figure, facts: readonly InputId[]): Figure {

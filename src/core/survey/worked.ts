@@ -8,7 +8,7 @@ import {
   sortedIds,
   type ValueFigure,
 } from '../figure'
-import { mergedIds } from './sum'
+import { mergedIds } from '../ids'
 
 /**
  * A figure worked out from others, just as `derive` does it (unknown if any is unknown; precision the sum of what each

@@ -42,7 +42,7 @@ export interface View extends Direction, Framing {
   readonly seen: {
     readonly part: number
     readonly fixings: number
-    /** Of the round marks drawn at the fixings: how much of their rims. */
+    /** Of the round marks drawn at the fixings: how much of them. */
     readonly marks: number
     readonly place: number
   }
@@ -65,6 +65,8 @@ const MARK = 6.5 / 600
 const FORWARD = 45
 /** Enough of the part in hand (methods B.4, B1). */
 export const PART_ENOUGH = 0.6
+/** Enough of its place to know where it goes. */
+const PLACE_ENOUGH = 0.7
 
 const turnBetween = (a: number, b: number) => Math.abs(((((a - b) % 360) + 540) % 360) - 180)
 const azimuthOf = (d: PlanPoint) => (Math.atan2(d.y, d.x) * 180) / Math.PI
@@ -87,9 +89,25 @@ export function chooseView(subject: ViewSubject, aspect: number, before: Directi
   const kept = before !== null && isAllowed(subject, before) ? tryView(subject, aspect, before, before) : null
   if (kept !== null && showsAll(kept) && kept.score >= idealScore(subject) - KEEP) return kept
   const tried = candidates(subject).map((d) => tryView(subject, aspect, d, before))
-  const best = tried.reduce((a, b) => (b.score > a.score + 1e-9 ? b : a))
+  const coarse = bestOf(tried)
+  const isCut = coarse.seen.marks < 1 || coarse.seen.fixings < 1
+  const best = isCut
+    ? bestOf([coarse, ...near(coarse).map((d) => tryView(subject, aspect, d, before))])
+    : coarse
   const isAsClear = kept !== null && kept.seen.marks >= best.seen.marks - 0.01
   return kept !== null && isAsClear && showsAll(kept) && kept.score >= best.score - KEEP ? kept : best
+}
+
+/** The best view; of equal ones the first. */
+function bestOf(views: readonly View[]): View {
+  return views.reduce((a, b) => (b.score > a.score + 1e-9 ? b : a))
+}
+
+/** Finer steps round a direction, for a mark that a board's edge just cuts. */
+function near({ azimuth, elevation }: Direction): readonly Direction[] {
+  return [0, -5, 5].flatMap((up) =>
+    [0, -5, 5, -10, 10].map((turn) => ({ azimuth: azimuth + turn, elevation: elevation + up })),
+  )
 }
 
 function isAllowed(subject: ViewSubject, d: Direction): boolean {
@@ -100,12 +118,11 @@ const showsAll = ({ seen }: View) => seen.fixings >= 1 && seen.part >= PART_ENOU
 
 /** What a view that lacks nothing would score: then there is no need to try the others. */
 function idealScore(subject: ViewSubject): number {
-  return total({ fixings: 1, marks: 1, part: 1, place: 1 }, subject, 1, 1, 0)
+  return total({ fixings: 1, marks: 1, part: 1, place: 1 }, subject, { quarter: 1, height: 1, fill: 1 }, 0)
 }
 
 function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Direction | null): View {
-  const framing = frameView(d, subject.frame, aspect)
-  const { eye } = framing
+  const { eye, target, fill } = frameView(d, subject.frame, aspect)
   const hidden = subject.screens.filter((s) => !isFacing(s, eye)).map((s) => s.wall)
   const gone = new Set(hidden)
   const blockers = subject.blockers
@@ -132,7 +149,7 @@ function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Dir
     marks: Math.min(
       ...moments.map((m) =>
         share(
-          subject.fixings.flatMap((s) => rim(s, eye)),
+          subject.fixings.flatMap((s) => overMark(s, eye)),
           (s) => isSeen(s, m.own),
         ),
       ),
@@ -145,15 +162,21 @@ function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Dir
   const turn =
     before === null ? 0 : turnBetween(d.azimuth, before.azimuth) + Math.abs(d.elevation - before.elevation)
   const low = eye.z < subject.lowestEye ? 2.5 : 0
-  return { ...d, ...framing, hidden, seen, score: total(seen, subject, quarter, height, turn) - low }
+  return {
+    ...d,
+    eye,
+    target,
+    hidden,
+    seen,
+    score: total(seen, subject, { quarter, height, fill }, turn) - low,
+  }
 }
 
 /** One number for a view. A fixing that can't be seen outweighs everything else together. */
 function total(
   seen: View['seen'],
   subject: ViewSubject,
-  quarter: number,
-  height: number,
+  manner: { readonly quarter: number; readonly height: number; readonly fill: number },
   turn: number,
 ): number {
   const enough = Math.min(1, seen.part / 0.9)
@@ -164,19 +187,17 @@ function total(
     8 * seen.fixings +
     4 * seen.marks +
     3 * enough +
-    (isBare ? 5 : 1.5) * seen.place +
-    0.7 * quarter +
-    0.6 * height -
+    (isBare ? 5 * seen.place : 1.5 * Math.min(1, seen.place / PLACE_ENOUGH)) +
+    0.7 * manner.quarter +
+    0.6 * manner.height +
+    0.8 * manner.fill -
     turn / 90 -
     isLacking
   )
 }
 
-/**
- * Four points of the rim of the mark drawn at a fixing, in the plane it faces out of, and as far forward of it as marks
- * are drawn.
- */
-function rim(spot: Spot, eye: RoomPoint): readonly Spot[] {
+/** Points over the mark drawn at a fixing, in the plane it faces out of, and as far forward of it as marks are drawn. */
+function overMark(spot: Spot, eye: RoomPoint): readonly Spot[] {
   const { at, faces } = spot
   if (faces === null) return []
   const distance = Math.hypot(eye.x - at.x, eye.y - at.y, eye.z - at.z)
@@ -184,13 +205,14 @@ function rim(spot: Spot, eye: RoomPoint): readonly Spot[] {
   const f = Math.min(1, FORWARD / distance)
   const [x, y, z] = [at.x + f * (eye.x - at.x), at.y + f * (eye.y - at.y), at.z + f * (eye.z - at.z)]
   const level = Math.hypot(faces.x, faces.y)
-  const [dx, dy] = level === 0 ? [r, 0] : [(-faces.y / level) * r, (faces.x / level) * r]
-  return [
-    { ...spot, at: { x: x + dx, y: y + dy, z } },
-    { ...spot, at: { x: x - dx, y: y - dy, z } },
-    { ...spot, at: { x, y, z: z + r } },
-    { ...spot, at: { x, y, z: z - r } },
-  ]
+  const [ax, ay] = level === 0 ? [1, 0] : [-faces.y / level, faces.x / level]
+  // The rim alone would miss a board thinner than the mark.
+  return [r, r * 0.6, r * 0.3].flatMap((d) => [
+    { ...spot, at: { x: x + d * ax, y: y + d * ay, z } },
+    { ...spot, at: { x: x - d * ax, y: y - d * ay, z } },
+    { ...spot, at: { x, y, z: z + d } },
+    { ...spot, at: { x, y, z: z - d } },
+  ])
 }
 
 /** How squarely a spot faces the eye: 1 straight on, 0 edge-on, below that turned away. */

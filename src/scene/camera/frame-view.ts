@@ -28,8 +28,13 @@ export function towardEye({ azimuth, elevation }: Direction): RoomPoint {
   }
 }
 
+/** How much of the picture what must be seen takes up: the smaller of its shares of width and height, 0..1. */
+export interface Framed extends Framing {
+  readonly fill: number
+}
+
 /** Stands the eye as near as it may so that every point is in the picture, and in the middle of it. */
-export function frameView(direction: Direction, points: readonly RoomPoint[], aspect: number): Framing {
+export function frameView(direction: Direction, points: readonly RoomPoint[], aspect: number): Framed {
   const back = towardEye(direction)
   const right = { x: -Math.sin(radians(direction.azimuth)), y: Math.cos(radians(direction.azimuth)), z: 0 }
   const up = {
@@ -47,15 +52,41 @@ export function frameView(direction: Direction, points: readonly RoomPoint[], as
   const leftmost = most((p) => -p.x + wide * p.near)
   const highest = most((p) => p.y + tall * p.near)
   const lowest = most((p) => -p.y + tall * p.near)
-  const x = (rightmost - leftmost) / 2
-  const y = (highest - lowest) / 2
-  const eyeAt = Math.max((rightmost + leftmost) / (2 * wide), (highest + lowest) / (2 * tall))
   const nearest = most((p) => p.near)
-  const middle = (nearest - Math.max(...seen.map((p) => -p.near))) / 2
+  const furthest = Math.min(...seen.map((p) => p.near))
+  const away = Math.max((rightmost + leftmost) / (2 * wide), (highest + lowest) / (2 * tall), nearest + 300)
+  const x = middleOf(seen.map((p) => ({ across: p.x, ahead: away - p.near })))
+  const y = middleOf(seen.map((p) => ({ across: p.y, ahead: away - p.near })))
   const point = (near: number): RoomPoint => ({
-    x: right.x * x + up.x * y + back.x * near,
-    y: right.y * x + up.y * y + back.y * near,
-    z: right.z * x + up.z * y + back.z * near,
+    x: right.x * x.at + up.x * y.at + back.x * near,
+    y: right.y * x.at + up.y * y.at + back.y * near,
+    z: right.z * x.at + up.z * y.at + back.z * near,
   })
-  return { eye: point(Math.max(eyeAt, nearest + 300)), target: point(middle) }
+  return {
+    eye: point(away),
+    target: point((nearest + furthest) / 2),
+    fill: Math.min(x.reach / wide, y.reach / tall),
+  }
+}
+
+/** Where across the view the eye stands so that as much shows on one side as on the other, and how far that reaches. */
+function middleOf(points: readonly { readonly across: number; readonly ahead: number }[]): {
+  readonly at: number
+  readonly reach: number
+} {
+  let low = Math.min(...points.map((p) => p.across))
+  let high = Math.max(...points.map((p) => p.across))
+  const sides = (at: number) => {
+    const shown = points.map((p) => (p.across - at) / p.ahead)
+    return { left: Math.min(...shown), right: Math.max(...shown) }
+  }
+  for (let i = 0; i < 24; i += 1) {
+    const at = (low + high) / 2
+    const { left, right } = sides(at)
+    if (left + right > 0) low = at
+    else high = at
+  }
+  const at = (low + high) / 2
+  const { left, right } = sides(at)
+  return { at, reach: Math.max(-left, right) }
 }

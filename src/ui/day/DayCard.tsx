@@ -37,7 +37,9 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
   return (
     <section className="day" aria-labelledby="day-title">
       <p className="where">
-        {STAGE_NAMES[operation.stage]} · step {at + 1} of {plan.operations.length}
+        <span>
+          {STAGE_NAMES[operation.stage]} · step {at + 1} of {plan.operations.length}
+        </span>
         <a href={`#rehearse/${operation.id}`}>See it rehearsed</a>
       </p>
       <h1 id="day-title" tabIndex={-1} ref={heading}>

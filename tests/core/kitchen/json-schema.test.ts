@@ -11,7 +11,10 @@ test.each(SCHEMA_FILES.map((file) => [file.path, file] as const))(
   (path, file) => {
     const target = join(ROOT, path)
     expect(existsSync(target), 'missing: run npm run schema').toBe(true)
-    expect(readFileSync(target, 'utf8') === schemaText(file.schema()), 'out of date: run npm run schema').toBe(true)
+    expect(
+      readFileSync(target, 'utf8') === schemaText(file.schema()),
+      'out of date: run npm run schema',
+    ).toBe(true)
   },
 )
 

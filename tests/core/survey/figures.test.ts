@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { type Basis, derive, type Figure, known, restingOn, sortedIds } from '../../../src/core/figure'
+import { mergedIds } from '../../../src/core/ids'
 import { highestOf, lowestOf } from '../../../src/core/survey/extremes'
-import { citing, mergedIds, sum } from '../../../src/core/survey/sum'
+import { citing, sum } from '../../../src/core/survey/sum'
 import { workedFrom } from '../../../src/core/survey/worked'
 
 const basis: Basis = { kind: 'geometry', why: 'a test' }

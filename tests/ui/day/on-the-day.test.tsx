@@ -1,3 +1,4 @@
+import { act } from 'react'
 import { expect, test } from 'vitest'
 import { workThrough } from '../../../src/core/plan/entry'
 import type { KeptLog } from '../../../src/state/store'
@@ -26,8 +27,9 @@ test('the first operation not done is in hand; Done waits for its checks', async
   expect(shown.element.querySelector('h1')?.textContent).toBe('Check the delivery')
   await shown.click('2 checks to answer first')
   expect(shown.store.getState().log.entries).toEqual([])
-  for (const box of shown.element.querySelectorAll<HTMLInputElement>('.checks input')) box.click()
-  await shown.settle()
+  await act(async () => {
+    for (const box of shown.element.querySelectorAll<HTMLInputElement>('.checks input')) box.click()
+  })
   await shown.click('Done')
   expect(shown.store.getState().log.entries).toMatchObject([
     { kind: 'done', operation: 'check-delivery:room', at: '2026-11-25T10:20:00.000Z' },

@@ -28,7 +28,10 @@ test('a figure tells on a tap what it stands on, and which facts it came from', 
   const shown = await slipOf('hang:wall-3')
   expect(shown.text()).not.toContain('Comes from')
   await shown.click(/underside of wall unit 3/)
-  expect(shown.element.querySelector('.stands-on')?.textContent).toMatch(/± .+ mm\..*Comes from: .+/)
+  const stands = () => shown.element.querySelector('.stands-on')?.textContent
+  expect(stands()).toMatch(/Geometry: .+Comes from: \d+ facts, .*\d+ of the floor/)
+  await shown.click(/wall unit 3 without doors/)
+  expect(stands()).toMatch(/Right to ± .+ kg\.Assumed: nobody has confirmed it yet\.Comes from: /)
   await shown.close()
 })
 

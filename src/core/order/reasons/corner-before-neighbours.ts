@@ -22,7 +22,7 @@ export const cornerBeforeNeighbours: OrderRule = (job, work) =>
           right: from.plan.right,
           left: to.plan.left,
         }),
-        facts: [`units.${from.id}`, `units.${from.id}.kind`, `units.${to.id}`, `units.${to.id}.kind`],
+        facts: [`units.${from.id}`, `units.${from.id}.kind`, `units.${to.id}`],
         cost: COST,
       })
     })

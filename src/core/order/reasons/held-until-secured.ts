@@ -1,3 +1,4 @@
+import { unitItself } from '../made-by'
 import { because, practice, reason } from '../reason'
 import { heldSteps } from '../work'
 import type { OrderRule } from './rule'
@@ -20,7 +21,7 @@ export const heldUntilSecured: OrderRule = (job, work) =>
           unit: unit.name,
           mass: unit.plan.lift.massStripped,
         }),
-        facts: [`units.${unit.id}`, `units.${unit.id}.kind`],
+        facts: unitItself(unit),
         maxLag: 0,
       }),
     )

@@ -1,5 +1,6 @@
 import type { FittedUnit } from '../../operations/job'
 import type { ArcKind, OrderReason } from '../../plan/types'
+import { unitItself } from '../made-by'
 import { because, geometry, practice, reason } from '../reason'
 import type { Work } from '../work'
 import type { OrderRule } from './rule'
@@ -49,7 +50,7 @@ function stepReasons(work: Work, unit: FittedUnit, pair: Pair): readonly OrderRe
       pair.rule === 'upright-before-placed'
         ? because(pair.rule, { unit: unit.name, height: plan.height })
         : because(`${pair.rule}.${unit.way === 'hung' ? 'underside' : 'top'}`, { unit: unit.name, height }),
-    facts: [`units.${unit.id}`, `units.${unit.id}.kind`],
+    facts: unitItself(unit),
   })
 }
 

@@ -1,4 +1,5 @@
 import type { FittedUnit, Job } from '../../operations/job'
+import { unitItself } from '../made-by'
 import { because, practice, reason } from '../reason'
 import type { OrderRule } from './rule'
 
@@ -23,7 +24,7 @@ export const tallBeforeWall: OrderRule = (job, work) => {
           tallTop: tall.plan.top,
           top: unit.plan.top,
         }),
-        facts: [`units.${tall.id}`, `units.${tall.id}.kind`, `units.${unit.id}`, `units.${unit.id}.kind`],
+        facts: [...unitItself(tall), `units.${unit.id}`],
         cost: COST,
       })
     }),

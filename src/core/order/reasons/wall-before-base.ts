@@ -26,7 +26,7 @@ export const wallBeforeBase: OrderRule = (job, work) => {
             mass: unit.plan.lift.massStripped,
             depth: base.plan.depth,
           }),
-          facts: [`units.${unit.id}`, `units.${unit.id}.kind`, `units.${base.id}`, `units.${base.id}.kind`],
+          facts: [`units.${unit.id}`, `units.${base.id}`],
           figures: [unit.plan.left, unit.plan.right, base.plan.left, base.plan.right],
           cost: COST,
         })

@@ -1,0 +1,58 @@
+/** The sheets on A3, laid across: every wall drawing whole on a page of its own. */
+import type { Browser } from 'playwright-core'
+import { afterAll, beforeAll, expect, inject, test } from 'vitest'
+import { launchChromium } from '../support/chromium'
+import { openedApp } from '../support/opened-app'
+
+const origin = inject('origin')
+let browser: Browser
+beforeAll(async () => {
+  browser = await launchChromium()
+})
+afterAll(() => browser?.close())
+
+/** A3 laid across, in points. */
+const A3 = { width: 1190.55, height: 841.89 }
+const MARGIN_MM = 12
+const PX_PER_MM = 96 / 25.4
+
+test('all sheets are printed, each on A3 across', async () => {
+  const watched = await openedApp(browser, origin, '#paper')
+  const { page } = watched
+  const sheets = await page.locator('.sheet').count()
+  expect(sheets).toBeGreaterThanOrEqual(5)
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1')
+  const boxes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)]
+  expect(boxes.length).toBeGreaterThanOrEqual(sheets)
+  for (const [, width, height] of boxes) {
+    expect(Number(width)).toBeCloseTo(A3.width, -1)
+    expect(Number(height)).toBeCloseTo(A3.height, -1)
+  }
+  await watched.close()
+})
+
+test('in print a wall drawing, what is said under it and its head go on one page; nothing of the screen is printed', async () => {
+  const width = Math.round((420 - 2 * MARGIN_MM) * PX_PER_MM)
+  const pageHeight = (297 - 2 * MARGIN_MM) * PX_PER_MM
+  const watched = await openedApp(browser, origin, '#paper', { viewport: { width, height: 900 } })
+  const { page } = watched
+  await page.emulateMedia({ media: 'print' })
+  const heights = await page.evaluate(() =>
+    [...document.querySelectorAll('.wall-sheet')].map((sheet) => {
+      const top = sheet.getBoundingClientRect().top
+      return (sheet.querySelector('.under-drawing')?.getBoundingClientRect().bottom ?? Number.NaN) - top
+    }),
+  )
+  expect(heights.length).toBeGreaterThan(1)
+  for (const height of heights) expect(height).toBeLessThan(pageHeight)
+  expect(await page.locator('.masthead').isVisible()).toBe(false)
+  expect(await page.locator('.choices').first().isVisible()).toBe(false)
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll('.rows td, .rows th')].map((cell) =>
+      Number.parseFloat(getComputedStyle(cell).fontSize),
+    ),
+  )
+  // 12 points, so that it is read at arm's length through dust.
+  expect(Math.min(...small)).toBeGreaterThanOrEqual(15.9)
+  await watched.close()
+})
