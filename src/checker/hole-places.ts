@@ -76,7 +76,9 @@ export function timberNeeded(c: Case): readonly string[] {
     const height = hung ? secondHeight(c, at.unit) : topOf(c, at.unit)
     const holes = hung ? secondHoles(c, at, SURELY) : studHoles(c, wall, at, '', '', height, SURELY)
     const enough = holes.filter((hole) => !hole.optional).length >= (tall ? 1 : 2)
-    return enough || !isKnown(height) ? [] : [at.unit.id]
+    // Timber of the file may be at the right height, when that is not known.
+    const open = !isKnown(height) && wall.noggings.length > 0
+    return enough || open ? [] : [at.unit.id]
   })
 }
 
@@ -245,8 +247,8 @@ function secondHoles(c: Case, at: UnitStretch, how: Refusing): readonly Expected
   const inStuds = studHoles(c, wall, at, 'second', 'second-fixing', height, how)
   const sure = inStuds.filter((hole) => !hole.optional)
   // Screwed through its back rail, a unit has its two fixings already.
-  const optional = at.unit.stands === 'back-rail-screws' || at.unit.stands === 'cleat'
-  return [...inStuds, ...noggingHoles(c, wall, at, height, sure)].map((hole) => ({
+  const optional = at.unit.stands !== 'plates' && at.unit.stands !== 'rail'
+  return [...inStuds, ...noggingHoles(c, wall, at, 'second', 'second-fixing', height, sure)].map((hole) => ({
     ...hole,
     optional: hole.optional || optional,
   }))
@@ -256,6 +258,8 @@ function noggingHoles(
   c: Case,
   wall: GivenWall,
   at: UnitStretch,
+  prefix: string,
+  purpose: string,
   height: Measure,
   inStuds: readonly ExpectedHole[],
 ): readonly ExpectedHole[] {
@@ -278,8 +282,8 @@ function noggingHoles(
     }
     if (points.length === 0) continue
     return points.map((along, i): ExpectedHole => {
-      const id = `second.${at.unit.id}.${nogging.id}-${i + 1}`
-      return { id, wall: wall.id, purpose: 'second-fixing', along, height, stud: null, optional: false }
+      const id = `${prefix}.${at.unit.id}.${nogging.id}-${i + 1}`
+      return { id, wall: wall.id, purpose, along, height, stud: null, optional: false }
     })
   }
   return []
@@ -347,11 +351,20 @@ function sideGroups(
   if (wall === undefined) return []
   const prefix = `${purpose}.${at.unit.id}.`
   if (isStudWall(wall)) {
-    return [moving(prefix, (how) => studHoles(c, wall, at, purpose, purpose, height, how))]
+    const open = at.unit.stands === null
+    return [
+      moving(prefix, (how) => {
+        const inStuds = studHoles(c, wall, at, purpose, purpose, height, how)
+        const sure = inStuds.filter((hole) => !hole.optional)
+        const between =
+          purpose === 'back-rail' ? noggingHoles(c, wall, at, purpose, purpose, height, sure) : []
+        return [...inStuds, ...between].map((hole) => ({ ...hole, optional: hole.optional || open }))
+      }),
+    ]
   }
   const { from, to } = window(at, BRACKET_IN)
-  // A wall nobody knows the make-up of is not drilled to find out.
-  const optional = wall.construction === null
+  // A wall nobody knows the make-up of is not drilled to find out, nor for a unit nobody knows how it stands.
+  const optional = wall.construction === null || at.unit.stands === null
   const side = (name: string, first: Measure, inwards: 1 | -1): HoleGroup =>
     moving(`${prefix}${name}`, (how) =>
       steppedHole(c, wall.id, purpose, `${prefix}${name}`, first, inwards, height, how).map((hole) => ({

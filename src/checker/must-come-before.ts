@@ -63,10 +63,7 @@ function beforeHoles(c: Case): readonly Must[] {
 
 /** Timber that is not in the file but put in for one unit (`nogging-<unit>…`) is there before that unit is fixed back. */
 function neededTimber(c: Case, unit: GivenUnit): readonly Must[] {
-  const added = c.plan.operations.filter(
-    (op) =>
-      op.kind === 'fit-nogging' && `${op.id}-`.startsWith(`fit-nogging:${unit.wall}.nogging-${unit.id}-`),
-  )
+  const added = c.plan.operations.filter((op) => isTimberFor(op.id, unit.id))
   return added.flatMap((op) =>
     ['second-fix', 'restrain', 'fix'].map((kind) => must('timber before hole', op.id, `${kind}:${unit.id}`)),
   )

@@ -9,6 +9,7 @@ import { checkPlan } from '../checker/check-plan'
 import { parseKitchenText } from '../core/kitchen/parse-kitchen'
 import type { Problem } from '../core/kitchen/problem'
 import { type Outcome, workThrough } from '../core/plan/entry'
+import { readWrittenPlan, writtenPlan } from '../core/plan/plan-file'
 import { readableNoPlan, readablePlan, readableWhy, readableWhyNotFirst } from '../core/plan/readable'
 import type { Plan } from '../core/plan/types'
 
@@ -106,7 +107,7 @@ function answer(options: Options, kitchen: unknown, log: unknown, outcome: Outco
   if (outcome.kind === 'refused') return refuse(problemLines(options.log ?? options.file, outcome.problems))
   if (outcome.kind === 'no-order') {
     process.stdout.write(
-      options.json ? `${JSON.stringify(outcome.noPlan)}\n` : readableNoPlan(outcome.noPlan),
+      options.json ? `${JSON.stringify(writtenPlan(outcome.noPlan))}\n` : readableNoPlan(outcome.noPlan),
     )
     return 3
   }
@@ -114,7 +115,9 @@ function answer(options: Options, kitchen: unknown, log: unknown, outcome: Outco
   const wrongId = unknownId(plan, [options.why, options.first])
   if (wrongId !== null) return refuse(`There is no operation "${wrongId}" in this plan.\n`)
   if (options.check) {
-    const given = options.plan === null ? JSON.parse(JSON.stringify(plan)) : readJson(options.plan)
+    const given = readWrittenPlan(
+      options.plan === null ? JSON.parse(JSON.stringify(writtenPlan(plan))) : readJson(options.plan),
+    )
     const report = checkPlan(kitchen, given, log)
     if (!report.ok) {
       const lines = report.refusals.map((r) => `  ${r.rule}: ${r.say}`)
@@ -132,7 +135,7 @@ function unknownId(plan: Plan, ids: readonly (string | null)[]): string | null {
 }
 
 function said(options: Options, plan: Plan): string {
-  if (options.json) return `${JSON.stringify(plan)}\n`
+  if (options.json) return `${JSON.stringify(writtenPlan(plan))}\n`
   if (options.why !== null) return readableWhy(plan, options.why)
   if (options.first !== null) return readableWhyNotFirst(plan, options.first)
   return readablePlan(plan)

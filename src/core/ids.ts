@@ -47,8 +47,25 @@ function merged(a: readonly InputId[], b: readonly InputId[]): readonly InputId[
   return all
 }
 
+/** Merges of long lists already made: the same few meet again and again. Held only as long as the lists themselves. */
+const made = new WeakMap<readonly InputId[], WeakMap<readonly InputId[], readonly InputId[]>>()
+const LONG = 24
+
 function mergedPair(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
-  return a.length < b.length ? merged(b, a) : merged(a, b)
+  if (a === b || b.length === 0) return a
+  if (a.length === 0) return b
+  if (a.length < LONG || b.length < LONG) return a.length < b.length ? merged(b, a) : merged(a, b)
+  let with_ = made.get(a)
+  if (with_ === undefined) {
+    with_ = new WeakMap()
+    made.set(a, with_)
+  }
+  let both = with_.get(b)
+  if (both === undefined) {
+    both = a.length < b.length ? merged(b, a) : merged(a, b)
+    with_.set(b, both)
+  }
+  return both
 }
 
 /** With more lists than this it is quicker to sort them all together than to take them in one after another. */

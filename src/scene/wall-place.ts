@@ -2,7 +2,7 @@ import type { Plan, WallFrame, WallId } from '../core/plan/types'
 import type { Place, Point } from './sketch'
 
 /** Millimetres out from the finished face at which flat things lie on a wall, so that none fights another for depth. */
-export const LAYER = { stud: 0.5, band: 1, service: 1.5, opening: 2, shadow: 2.5, wash: 3, line: 4 } as const
+export const LAYER = { stud: 0.5, band: 1, service: 1.5, shadow: 2.5, wash: 3, line: 4, opening: 12 } as const
 
 /** A place on a wall: along it, out from it, up from the line. */
 export function onWall(frame: WallFrame): Place {

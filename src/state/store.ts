@@ -69,7 +69,7 @@ export function makeStore(start: Partial<AppState> = {}) {
 /** Position of the operation at the hook; the first one when there is none, or when it has gone. */
 export function indexOf(state: Pick<AppState, 'plan' | 'at'>): number {
   const found = state.plan?.operations.findIndex((o) => o.id === state.at) ?? -1
-  return found < 0 ? 0 : found
+  return Math.max(found, 0)
 }
 
 /**

@@ -60,13 +60,23 @@ test('going to another place and back keeps the one context there is', async () 
   })
   const { page } = watched
   await page.locator('.scene[data-draw-calls]').waitFor()
-  await withoutLabels(page)
   await page.evaluate(() => Object.assign(window, { first: document.querySelector('.picture canvas') }))
-  for (const hash of ['#survey', '#paper', '#day', '#rehearse']) await goTo(watched, hash)
+  for (const hash of ['#survey', '#paper', '#day']) {
+    await goTo(watched, hash)
+    const showing = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('.kept *')].filter((e) =>
+          e.checkVisibility({ opacityProperty: true, visibilityProperty: true }),
+        ).length,
+    )
+    expect(showing, hash).toBe(0)
+  }
+  await goTo(watched, '#rehearse')
   const isSame = await page.evaluate(
     () => (window as unknown as { first: Element }).first === document.querySelector('.picture canvas'),
   )
   expect(isSame).toBe(true)
+  await withoutLabels(page)
   expect(await colors(page)).toBeGreaterThan(20)
   expect(watched.complaints).toEqual([])
   await watched.close()

@@ -27,6 +27,8 @@ export interface RandomKitchen {
 export interface RandomOptions {
   /** So many units at most. */
   readonly most?: number
+  /** As many as there is room for, up to the most. */
+  readonly full?: boolean
   /** Rooms so small that units are in each other's way. */
   readonly tight?: boolean
   /** Troubles, unknowns and wishes left out. */
@@ -59,7 +61,7 @@ export function randomKitchen(seed: number, options: RandomOptions = {}): Random
   )
   const levels = randomLevels(random, random.chance(0.15) ? 12 : 5)
   const most = options.most ?? 14
-  const count = random.int(1, random.chance(0.35) ? most : Math.min(most, 6))
+  const count = options.full === true ? most : random.int(1, random.chance(0.35) ? most : Math.min(most, 6))
   const spaces = spacesIn(random, shape, levels, tight)
   const units = randomUnits(random, {
     spaces,

@@ -98,9 +98,9 @@ function fourCorners(
 export function randomShape(random: Random, count: number, size: { readonly tight: boolean }): Shape {
   const isAskew = random.chance(0.6)
   const angle = () => askew(random, isAskew)
-  const [low, high] = size.tight ? [1500, 2400] : [2200, 5000]
+  const [low, high] = size.tight ? [1700, 3000] : [2200, 5000]
   const wide = random.step(low, high, 7)
-  const deep = random.step(size.tight ? 1400 : 2000, size.tight ? 2200 : 4200, 7)
+  const deep = random.step(size.tight ? 1500 : 2000, size.tight ? 2600 : 4200, 7)
   const origin = { x: 0, y: 0 }
   const four = fourCorners(wide, deep, [angle(), angle(), angle()])
   if (count === 1) return shapeThrough([origin, { x: wide, y: 0 }], false)

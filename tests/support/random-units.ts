@@ -5,6 +5,11 @@ import type { Tag } from './random-room'
 /** Invented units in runs along walls, with what goes with them: rails, appliances, parts, worktops. */
 
 export type UnitFile = NonNullable<KitchenFile['units']>[number]
+/** Chance, and whether something is known from a product's sheet: all of it, or each thing likely. */
+interface Drawer extends Random {
+  readonly sheet: (likelihood: number) => boolean
+}
+
 type Kind = UnitFile['kind']
 type Stands = UnitFile['stands']
 
@@ -46,12 +51,12 @@ function feetOf(width: number, depth: number): NonNullable<UnitFile['feet']> {
 }
 
 /** The same way of standing for a whole kitchen, mostly. */
-function standsFor(random: Random, usual: Stands): Stands {
+function standsFor(random: Drawer, usual: Stands): Stands {
   if (random.chance(0.85)) return usual
-  return random.pick(['legs', 'shims', 'plinth-frame', 'floor-cleat', null] as const)
+  return random.sheet(0.6) ? random.pick(['legs', 'shims', 'plinth-frame', 'floor-cleat'] as const) : null
 }
 
-function standing(random: Random, usual: Stands, width: number, depth: number): Partial<UnitFile> {
+function standing(random: Drawer, usual: Stands, width: number, depth: number): Partial<UnitFile> {
   const stands = standsFor(random, usual)
   if (stands !== 'legs') return { stands, ...(random.chance(0.5) ? { feet: feetOf(width, depth) } : {}) }
   return {
@@ -61,7 +66,7 @@ function standing(random: Random, usual: Stands, width: number, depth: number): 
   }
 }
 
-function fronts(random: Random, width: number, height: number): Partial<UnitFile> {
+function fronts(random: Drawer, width: number, height: number): Partial<UnitFile> {
   if (random.chance(0.25))
     return { drawers: [{ id: 'drawer-1', travel: 450, height: 280, mass: 9, handle: 30 }] }
   if (random.chance(0.1)) return {}
@@ -76,10 +81,10 @@ function fronts(random: Random, width: number, height: number): Partial<UnitFile
   }
 }
 
-function carcass(random: Random): Partial<UnitFile> {
+function carcass(random: Drawer): Partial<UnitFile> {
   return {
     board: 18,
-    ...(random.chance(0.8) ? { back: random.pick([3, 8]), void: random.pick([16, 40, 50]), front: 19 } : {}),
+    ...(random.sheet(0.8) ? { back: random.pick([3, 8]), void: random.pick([16, 40, 50]), front: 19 } : {}),
     ...(random.chance(0.8) ? { contents: random.int(10, 80) } : {}),
     ...(random.chance(0.2) ? { massStripped: random.int(8, 45) } : {}),
     assembled: random.pick(['flat-packed', 'built', null]),
@@ -95,7 +100,7 @@ interface Sized {
   readonly depth: number | null
 }
 
-function sized(random: Random, kind: Kind, room: number, ceiling: number): Sized | null {
+function sized(random: Drawer, kind: Kind, room: number, ceiling: number): Sized | null {
   const widths =
     kind === 'tall' ? [400, 500, 600] : kind === 'corner-base' ? [900, 1000] : [300, 400, 450, 500, 600, 800]
   const fitting = widths.filter((w) => w <= room)
@@ -106,7 +111,7 @@ function sized(random: Random, kind: Kind, room: number, ceiling: number): Sized
     return { kind, width, height, depth: 560 }
   }
   if (kind === 'appliance-space') return { kind, width: Math.min(600, room), height: 720, depth: 580 }
-  return { kind, width, height: random.chance(0.9) ? 720 : null, depth: random.chance(0.9) ? 560 : null }
+  return { kind, width, height: random.sheet(0.8) ? 720 : null, depth: random.sheet(0.8) ? 560 : null }
 }
 
 const KINDS: readonly (readonly [Kind, number])[] = [
@@ -118,7 +123,7 @@ const KINDS: readonly (readonly [Kind, number])[] = [
 
 /** A row of units that stand beside each other from the left end of a stretch to its right. */
 function standingRun(
-  random: Random,
+  random: Drawer,
   space: RunSpace,
   count: number,
   usual: Stands,
@@ -150,7 +155,7 @@ function standingRun(
 }
 
 function standingUnit(
-  random: Random,
+  random: Drawer,
   space: RunSpace,
   id: string,
   size: Sized,
@@ -202,7 +207,7 @@ const HARDWARE: NonNullable<UnitFile['hanging']> = {
 
 /** Wall units over the bases, beside each other, between the talls. */
 function hungRun(
-  random: Random,
+  random: Drawer,
   space: RunSpace,
   run: readonly Standing[],
   count: number,
@@ -219,7 +224,7 @@ function hungRun(
     if (at + width > clear.to) break
     const kind: Kind = random.chance(0.07) ? 'bridging' : 'wall'
     const previous = out[out.length - 1]
-    const stands = random.chance(0.92) ? usual : random.pick(['plates', null] as const)
+    const stands = random.chance(0.92) ? usual : random.sheet(0.5) ? 'plates' : null
     const height = random.chance(0.85) ? tallest : tallest - 120
     out.push({
       unit: {
@@ -233,7 +238,7 @@ function hungRun(
         ...carcass(random),
         ...fronts(random, width, height),
         stands,
-        hanging: random.chance(0.88) ? HARDWARE : { hookLift: 12 },
+        hanging: random.sheet(0.7) ? HARDWARE : { hookLift: 12 },
         ...(random.chance(0.5) ? { backRail: { fromTop: 30, height: 80, thickness: 16 } } : {}),
         ...(random.chance(0.5) ? { bottomRail: { fromBottom: 30, height: 60, thickness: 16 } } : {}),
       },
@@ -269,7 +274,7 @@ export interface UnitOptions {
 }
 
 export function randomUnits(
-  random: Random,
+  chance: Random,
   { spaces, count, withTall, region, island }: UnitOptions,
 ): RandomUnits {
   const usual: Stands =
@@ -305,7 +310,7 @@ export function randomUnits(
   return { units, rails, appliances, finishing, worktops, tags: tagsOf(units) }
 }
 
-function islandUnit(random: Random, island: NonNullable<UnitOptions['island']>, number: number): UnitFile {
+function islandUnit(random: Drawer, island: NonNullable<UnitOptions['island']>, number: number): UnitFile {
   return {
     id: `island-${number}`,
     kind: 'island',
@@ -320,7 +325,7 @@ function islandUnit(random: Random, island: NonNullable<UnitOptions['island']>, 
   }
 }
 
-function railsFor(random: Random, wall: string, over: readonly Standing[]): RandomUnits['rails'] {
+function railsFor(random: Drawer, wall: string, over: readonly Standing[]): RandomUnits['rails'] {
   const on = over.filter(({ unit }) => unit.stands === 'rail').map(({ unit }) => unit.id)
   if (on.length === 0) return []
   return [
@@ -328,7 +333,7 @@ function railsFor(random: Random, wall: string, over: readonly Standing[]): Rand
       id: `rail-${wall}`,
       wall,
       units: random.chance(0.95) ? on : on.slice(1),
-      ...(random.chance(0.9) ? { thickness: 2 } : {}),
+      ...(random.sheet(0.7) ? { thickness: 2 } : {}),
       overhang: 150,
       ...(random.chance(0.7) ? { maxSpacing: random.pick([400, 500, 600]) } : {}),
     },
@@ -345,7 +350,7 @@ interface Lists {
 const LOW: readonly Kind[] = ['base', 'corner-base', 'appliance-space', 'open-end']
 
 function furnish(
-  random: Random,
+  random: Drawer,
   { wall, length }: RunSpace,
   run: readonly Standing[],
   over: readonly Standing[],
@@ -356,12 +361,12 @@ function furnish(
     worktops.push({
       id: `worktop-${wall}`,
       over: low,
-      ...(random.chance(0.9) ? { thickness: random.pick([22, 28, 38, 40]) } : {}),
+      ...(random.sheet(0.6) ? { thickness: random.pick([22, 28, 38, 40]) } : {}),
       depth: 600,
     })
   }
   if (low.length > 0 && random.chance(0.6)) {
-    const height = random.chance(0.8) ? { height: random.pick([150, 175, 200]) } : {}
+    const height = random.sheet(0.6) ? { height: random.pick([150, 175, 200]) } : {}
     finishing.push({ id: `plinth-${wall}`, kind: 'plinth', wall, of: low, setBack: 40, ...height })
   }
   const last = run[run.length - 1]
@@ -390,7 +395,7 @@ function furnish(
         id,
         kind: random.pick(['dishwasher', 'washing-machine', 'fridge', 'freezer'] as const),
         fuel: 'electric',
-        ...(random.chance(0.85) ? { heightMin: 820, heightMax: 890 } : {}),
+        ...(random.sheet(0.6) ? { heightMin: 820, heightMax: 890 } : {}),
         workingGap: 5,
         mass: 40,
         over: unit.id,

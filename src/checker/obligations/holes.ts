@@ -162,7 +162,9 @@ function checkTimber(c: Case, hole: Hole): void {
   }
   if (centre === null || hole.along.state === 'unknown') return
   const off = Math.abs(hole.along.value - centre)
-  if (off > NEAR) {
+  // Plates go where the hanger is; every other fixing is put in the middle of the stud it goes into.
+  const room = hole.purpose === 'plate' ? Math.max(0, (stud.width.value ?? 0) / 2 - EDGE_OF_STUD) : 0
+  if (off > room + NEAR) {
     c.refuse('hole', hole.id, `it is ${round(off)} from the middle of its stud`)
   }
 }

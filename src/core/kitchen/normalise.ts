@@ -13,19 +13,15 @@ const ORDERED: ReadonlySet<string> = new Set([
   'entries',
 ])
 
-/** "base-10" after "base-2": digits compare as numbers, everything else by code unit. */
+/** A text that sorts as people count: "base-10" after "base-2". Digits compare as numbers, all else by code unit. */
+function countingKey(id: string): string {
+  return id.replace(/\d+/g, (digits) => digits.padStart(12, '0'))
+}
+
 export function compareIds(a: string, b: string): number {
-  const pa = a.match(/\d+|\D+/g) ?? []
-  const pb = b.match(/\d+|\D+/g) ?? []
-  for (let i = 0; i < Math.min(pa.length, pb.length); i++) {
-    const x = pa[i] as string
-    const y = pb[i] as string
-    if (x === y) continue
-    const bothNumbers = /^\d/.test(x) && /^\d/.test(y)
-    if (bothNumbers && Number(x) !== Number(y)) return Number(x) - Number(y)
-    return x < y ? -1 : 1
-  }
-  return pa.length - pb.length || (a < b ? -1 : a > b ? 1 : 0)
+  const [x, y] = [countingKey(a), countingKey(b)]
+  if (x !== y) return x < y ? -1 : 1
+  return a < b ? -1 : a > b ? 1 : 0
 }
 
 function sortKey(item: unknown): string {
@@ -38,11 +34,22 @@ function sortKey(item: unknown): string {
 export function normalise<T>(value: T, key = ''): T {
   if (Array.isArray(value)) {
     const items = value.map((v) => normalise(v, key))
-    if (!ORDERED.has(key)) items.sort((a, b) => compareIds(sortKey(a), sortKey(b)))
-    return items as T
+    return (ORDERED.has(key) ? items : inOrderOfIds(items)) as T
   }
   if (value !== null && typeof value === 'object') {
-    return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, normalise(v, k)])) as T
+    const out: Record<string, unknown> = {}
+    for (const k of Object.keys(value)) out[k] = normalise((value as Record<string, unknown>)[k], k)
+    return out as T
   }
   return value
+}
+
+function inOrderOfIds(items: readonly unknown[]): readonly unknown[] {
+  if (items.length < 2) return items
+  const keyed = items.map((item) => {
+    const id = sortKey(item)
+    return { item, id, key: countingKey(id) }
+  })
+  keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : a.id < b.id ? -1 : a.id > b.id ? 1 : 0))
+  return keyed.map((k) => k.item)
 }

@@ -1,7 +1,6 @@
-import { mergedIds } from '../figure'
 import type { Operation } from '../plan/types'
 import type { Job } from './job'
-import { check, counted, operation, shown, told, when } from './make'
+import { check, operation, told, when } from './make'
 import { minutesFor, WORK } from './minutes'
 
 /** The last walk round, wall by wall, and what is handed over. */
@@ -9,7 +8,6 @@ export function snag(job: Job): readonly Operation[] {
   const { units, context } = job
   if (units.length === 0) return []
   const holes = context.holes.filter((hole) => hole.verdict !== 'refused')
-  const count = counted(holes.length, mergedIds(holes.map((hole) => hole.along.from)))
   return [
     operation(job, {
       kind: 'snag',
@@ -22,7 +20,6 @@ export function snag(job: Job): readonly Operation[] {
         ...when(holes.length > 0, told('snag', 'map', { holes: holes.length })),
         told('snag', 'hand-over'),
       ],
-      figures: when(holes.length > 0, shown('holes', count, 'holes-made')),
       checks: [check('snag.tops', 'snag-doors'), check('snag.papers', 'snag-papers')],
       tools: ['sealant-gun', 'camera', 'screwdriver'],
       minutes: minutesFor(WORK.handOver),

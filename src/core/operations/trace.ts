@@ -1,7 +1,6 @@
-import { mergedIds } from '../figure'
 import type { Operation, WallId } from '../plan/types'
 import type { Job } from './job'
-import { caution, check, counted, largest, operation, shown, told, toldFigure, when } from './make'
+import { caution, check, largest, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 
 /** A wall traced already is only looked over: this share of the time. */
@@ -23,7 +22,6 @@ function traceWall(job: Job, id: WallId, share: number): Operation {
   const holes = job.holesIn(id)
   const bands = job.context.bands.filter((band) => band.wall === id)
   const deepest = largest(holes.map((hole) => hole.depth))
-  const count = counted(holes.length, mergedIds(holes.map((hole) => hole.along.from)))
   const name = job.wallName(id)
   const traced = wall?.traced === 'whole'
   const lookBehind = wall?.behind !== 'outside' && wall?.otherFaceChecked !== true
@@ -43,10 +41,7 @@ function traceWall(job: Job, id: WallId, share: number): Operation {
       told('trace', 'fooled'),
       told('trace', 'live-and-dead'),
     ],
-    figures: [
-      shown('holes', count, 'holes-in-wall', { wall: name }),
-      ...(deepest === null ? [] : [shown('depth', deepest, 'deepest-hole')]),
-    ],
+    figures: deepest === null ? [] : [shown('depth', deepest, 'deepest-hole')],
     checks: [check(`trace.${id}`, 'wall-traced', { wall: name }, deepest)],
     cautions: [caution('W012', 'bands-are-not-cables'), caution('W001', 'never-drill-to-find-out')],
     tools: ['detector', 'pencil'],

@@ -1,10 +1,11 @@
 import { allMinimalConflicts, leastRepairs } from '../difference/conflicts'
-import type { Constraint, ConstraintGroup } from '../difference/network'
+import { type Constraint, type ConstraintGroup, isConsistent } from '../difference/network'
 import { shortestConflict } from '../difference/shortest-conflict'
 import type { Operation, OrderConflict, OrderReason, OrderRepair } from '../plan/types'
 import { type Blocks, blocksOf } from './blocks'
 import { heldWithin } from './graph'
-import { holds } from './kinds'
+import { compareReasons, holds } from './kinds'
+import { quickXplain } from './quick-xplain'
 
 /**
  * Contradictions among the wishes that must hold, beside the hard reasons of this kitchen. Time is what is reckoned
@@ -40,8 +41,8 @@ export function wishConflicts(
   // Reasons that contradict each other without any wish are no matter of the wishes: they are told as loops.
   if (sets.length === 0 || sets.some((set) => set.length === 0)) return none
   const conflicts = sets.map((set): OrderConflict => {
-    const inSet = groups.filter((group) => set.includes(group.id)).flatMap((group) => group.constraints)
-    return { wishes: set, reasons: reasonsIn([...background, ...inSet], hard, wishes, clock) }
+    const its = musts.filter((reason) => set.includes(reason.rule))
+    return { wishes: set, reasons: reasonsAgainst(its, hard, background, clock) }
   })
   return { conflicts, repairs: leastRepairs(groups, background).map((drop) => ({ drop })) }
 }
@@ -94,16 +95,30 @@ function constraintsOf(clock: Clock, reason: OrderReason): readonly Constraint[]
   ]
 }
 
-/** The hard reasons on the shortest ring of a contradiction, and what holds together the blocks it runs through. */
-function reasonsIn(
-  constraints: readonly Constraint[],
-  hard: readonly OrderReason[],
+/**
+ * The hard reasons that contradict some wishes: those on the shortest ring, as few of them as will do, and what holds
+ * together the blocks the ring runs through.
+ */
+function reasonsAgainst(
   wishes: readonly OrderReason[],
-  { blocks, numbers }: Clock,
+  hard: readonly OrderReason[],
+  background: readonly Constraint[],
+  clock: Clock,
 ): readonly string[] {
+  const wished = wishes.flatMap((reason) => constraintsOf(clock, reason))
+  const onRing = ringIn([...background, ...wished], hard)
+  const facts = [...onRing].sort(compareReasons)
+  const holdsWith = (some: readonly OrderReason[]) =>
+    isConsistent([...some.flatMap((reason) => constraintsOf(clock, reason)), ...wished])
+  const needed = quickXplain(facts, holdsWith) ?? []
+  const its = ringIn([...needed.flatMap((reason) => constraintsOf(clock, reason)), ...wished], wishes)
+  const { blocks, numbers } = clock
+  const held = heldWithin([...needed, ...its], hard.filter(holds), (id) => blocks.of[numbers.get(id) ?? -1])
+  return [...needed, ...held].map((reason) => reason.id)
+}
+
+/** Of some reasons, those on the shortest ring of constraints that cannot hold. */
+function ringIn(constraints: readonly Constraint[], reasons: readonly OrderReason[]): readonly OrderReason[] {
   const ring = new Set(shortestConflict(constraints)?.constraints ?? [])
-  const named = [...hard, ...wishes].filter((reason) => ring.has(reason.id))
-  const held = heldWithin(named, hard.filter(holds), (id) => blocks.of[numbers.get(id) ?? -1])
-  const wished = new Set(wishes.map((reason) => reason.id))
-  return [...named, ...held].map((reason) => reason.id).filter((id) => !wished.has(id))
+  return reasons.filter((reason) => ring.has(reason.id))
 }

@@ -41,7 +41,12 @@ function planFile(kitchenValue: unknown, log: DayLog | null): Outcome {
   const region = regionPack(parsed.value.kitchen.region)
   const kitchen = assumeProductDefaults(normalise(parsed.value.kitchen), region)
   const achieved = log === null ? nothingAchieved : achievedBy(kitchen, log)
-  const hash = canonicalHash({ kitchen, log, region: region?.asOf ?? null, rules: RULES_VERSION })
+  const hash = canonicalHash({
+    file: normalise(observed.file),
+    log,
+    region: region?.asOf ?? null,
+    rules: RULES_VERSION,
+  })
   const planned = plan({ kitchen, achieved, region, hash })
   return planned.ok ? { kind: 'plan', plan: planned.value } : { kind: 'no-order', noPlan: planned.error }
 }

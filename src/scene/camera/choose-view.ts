@@ -55,8 +55,10 @@ export const ELEVATIONS = [20, 5, 35, -10, 50] as const
 const WIDEST = 75
 /** A three-quarter view: what is preferred when all else is equal, degrees from straight on. */
 const THREE_QUARTER = 35
-/** The way we looked before is kept while it is no worse than the best by this. */
-const KEEP = 0.4
+/** Along one wall the way we looked before is kept while it is no worse than the best by this; on another wall, by less. */
+const KEEP = { sameWall: 0.4, otherWall: 0.1 }
+/** Degrees of turn that weigh as much as one point, on the same wall and on another. */
+const TURN = { sameWall: 90, otherWall: 200 }
 /** A surface seen more edge-on than this can't be read: sine of 17°. */
 const EDGE_ON = 0.3
 /** Radius of a mark over the height of the picture: 6.5 px of 600, so that it holds on small pictures too. */
@@ -81,21 +83,28 @@ export function candidates(subject: ViewSubject): readonly Direction[] {
   )
 }
 
+/** Whether an operation goes on along the wall of the one before it. */
+export type Run = 'sameWall' | 'otherWall'
+
 /**
  * The view of an operation: the part in hand and every fixing really visible, three-quarter, with as few turns as may
  * be. The direction of the operation before is kept when it still shows all that and is nearly as good.
  */
-export function chooseView(subject: ViewSubject, aspect: number, before: Direction | null): View {
-  const kept = before !== null && isAllowed(subject, before) ? tryView(subject, aspect, before, before) : null
-  if (kept !== null && showsAll(kept) && kept.score >= idealScore(subject) - KEEP) return kept
-  const tried = candidates(subject).map((d) => tryView(subject, aspect, d, before))
+export function chooseView(
+  subject: ViewSubject,
+  aspect: number,
+  before: Direction | null,
+  run: Run = 'sameWall',
+): View {
+  const attempt = (d: Direction) => tryView(subject, aspect, d, before, run)
+  const kept = before !== null && isAllowed(subject, before) ? attempt(before) : null
+  if (kept !== null && showsAll(kept) && kept.score >= idealScore(subject) - KEEP[run]) return kept
+  const tried = candidates(subject).map(attempt)
   const coarse = bestOf(tried)
   const isCut = coarse.seen.marks < 1 || coarse.seen.fixings < 1
-  const best = isCut
-    ? bestOf([coarse, ...near(coarse).map((d) => tryView(subject, aspect, d, before))])
-    : coarse
+  const best = isCut ? bestOf([coarse, ...near(coarse).map(attempt)]) : coarse
   const isAsClear = kept !== null && kept.seen.marks >= best.seen.marks - 0.01
-  return kept !== null && isAsClear && showsAll(kept) && kept.score >= best.score - KEEP ? kept : best
+  return kept !== null && isAsClear && showsAll(kept) && kept.score >= best.score - KEEP[run] ? kept : best
 }
 
 /** The best view; of equal ones the first. */
@@ -116,12 +125,18 @@ function isAllowed(subject: ViewSubject, d: Direction): boolean {
 
 const showsAll = ({ seen }: View) => seen.fixings >= 1 && seen.part >= PART_ENOUGH
 
-/** What a view that lacks nothing would score: then there is no need to try the others. */
+/** What a view scores that lacks nothing and fills its picture as well as most can: then others needn't be tried. */
 function idealScore(subject: ViewSubject): number {
-  return total({ fixings: 1, marks: 1, part: 1, place: 1 }, subject, { quarter: 1, height: 1, fill: 1 }, 0)
+  return total({ fixings: 1, marks: 1, part: 1, place: 1 }, subject, { quarter: 1, height: 1, fill: 0.7 }, 0)
 }
 
-function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Direction | null): View {
+function tryView(
+  subject: ViewSubject,
+  aspect: number,
+  d: Direction,
+  before: Direction | null,
+  run: Run,
+): View {
   const { eye, target, fill } = frameView(d, subject.frame, aspect)
   const hidden = subject.screens.filter((s) => !isFacing(s, eye)).map((s) => s.wall)
   const gone = new Set(hidden)
@@ -168,7 +183,7 @@ function tryView(subject: ViewSubject, aspect: number, d: Direction, before: Dir
     target,
     hidden,
     seen,
-    score: total(seen, subject, { quarter, height, fill }, turn) - low,
+    score: total(seen, subject, { quarter, height, fill }, turn / TURN[run]) - low,
   }
 }
 
@@ -191,7 +206,7 @@ function total(
     0.7 * manner.quarter +
     0.6 * manner.height +
     0.8 * manner.fill -
-    turn / 90 -
+    turn -
     isLacking
   )
 }

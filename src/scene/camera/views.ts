@@ -1,7 +1,7 @@
 import { standingAt } from '../../core/plan/standing-at'
 import type { Plan } from '../../core/plan/types'
 import { type RoomShape, roomShape } from '../room-shape'
-import { chooseView, type View } from './choose-view'
+import { chooseView, type View, type ViewSubject } from './choose-view'
 import { viewSubject } from './subject'
 
 /** Views of a plan's operations, each chosen with the one before it in mind. */
@@ -17,6 +17,7 @@ export interface Views {
 export function makeViews(plan: Plan, aspect: number): Views {
   const room = roomShape(plan)
   const kept: View[] = []
+  let facing: ViewSubject['facing'] = null
   return {
     room,
     at: (index) => {
@@ -24,7 +25,9 @@ export function makeViews(plan: Plan, aspect: number): Views {
       while (kept.length <= wanted) {
         const next = kept.length
         const subject = viewSubject(plan, standingAt(plan, next, 0), room, aspect)
-        kept.push(chooseView(subject, aspect, kept[next - 1] ?? null))
+        const isSame = facing?.x === subject.facing?.x && facing?.y === subject.facing?.y
+        kept.push(chooseView(subject, aspect, kept[next - 1] ?? null, isSame ? 'sameWall' : 'otherWall'))
+        facing = subject.facing
       }
       return kept[wanted] as View
     },

@@ -25,7 +25,7 @@ export function sketchOpenings(sketch: Sketch, plan: Plan, room: RoomShape, wall
         at(r.left + by, out, r.top - by),
       ] as const
     face(sketch, part, roomShade.opening, round(0, LAYER.opening))
-    ring(sketch, part, pen, round(0, LAYER.line))
-    ring(sketch, part, { ...pen, weight: 'hair' }, round(FRAME, LAYER.line))
+    ring(sketch, part, pen, round(0, LAYER.opening + 2))
+    ring(sketch, part, { ...pen, weight: 'hair' }, round(FRAME, LAYER.opening + 2))
   }
 }

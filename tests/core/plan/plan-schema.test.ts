@@ -4,6 +4,7 @@ import Ajv from 'ajv'
 import { expect, test } from 'vitest'
 import { schemaText } from '../../../src/cli/schema-files'
 import { workThrough } from '../../../src/core/plan/entry'
+import { readWrittenPlan, writtenPlan } from '../../../src/core/plan/plan-file'
 import { PLAN_SCHEMA, planSchema } from '../../support/plan-schema'
 import { ROOT } from '../../support/root'
 
@@ -19,9 +20,21 @@ test.each(['one-wall', 'l-shape', 'no-order'])('what comes of %s is as the schem
   const kitchen: unknown = JSON.parse(readFileSync(join(ROOT, `scenes/${name}.dryrun.json`), 'utf8'))
   const outcome = workThrough(kitchen)
   if (outcome.kind === 'refused') throw new Error('a demo kitchen is refused')
-  const printed: unknown = JSON.parse(JSON.stringify(outcome.kind === 'plan' ? outcome.plan : outcome.noPlan))
+  const printed: unknown = JSON.parse(
+    JSON.stringify(writtenPlan(outcome.kind === 'plan' ? outcome.plan : outcome.noPlan)),
+  )
   accepts(printed)
   expect(accepts.errors ?? []).toEqual([])
   accepts({ ...(printed as object), surprise: true })
   expect(accepts.errors).not.toBeNull()
+})
+
+test('what was written is read back whole, and a list that is not there is noticed', () => {
+  const kitchen: unknown = JSON.parse(readFileSync(join(ROOT, 'scenes/one-wall.dryrun.json'), 'utf8'))
+  const outcome = workThrough(kitchen)
+  if (outcome.kind !== 'plan') throw new Error('a demo kitchen gives no plan')
+  const plain: unknown = JSON.parse(JSON.stringify(outcome.plan))
+  const written = writtenPlan(outcome.plan)
+  expect(readWrittenPlan(JSON.parse(JSON.stringify(written)))).toEqual(plain)
+  expect(readWrittenPlan({ ...written, lists: {} })).toBeUndefined()
 })

@@ -1,4 +1,6 @@
-import { counted } from '../../operations/make'
+import type { Figure } from '../../figure'
+import type { Job } from '../../operations/job'
+import type { Operation } from '../../plan/types'
 import { madeBy } from '../made-by'
 import { because, practice, reason } from '../reason'
 import { workedOn } from '../worked-on'
@@ -21,15 +23,40 @@ export const snagLast: OrderRule = (job, work) => {
   const secured = job.units.flatMap((unit) => work.secured(unit.id) ?? [])
   const seen = SEEN.flatMap((kind) => work.ofKind(kind))
   return [...secured, ...seen].flatMap((before) => {
-    const checks = counted(before.checks.length, madeBy(job, before))
+    const what = workedOn(job, before)
+    const figure = lookedAt(job, before)
     return reason({
       before,
       after: work.get('snag:room'),
       kind: 'finish',
       rule: 'snag-last',
       basis: practice('the last walk round looks at finished work'),
-      because: because('snag-last', { what: workedOn(job, before), checks }),
+      because:
+        figure === undefined
+          ? because('snag-last.no-figure', { what })
+          : because('snag-last', { what, figure }),
       facts: madeBy(job, before),
     })
   })
+}
+
+/** The figure by which it is looked at: where a unit stands, how big a part is. */
+function lookedAt(job: Job, { kind, on }: Operation): Figure | undefined {
+  const { kitchen, context } = job
+  const [id = ''] = on
+  switch (kind) {
+    case 'prove':
+      return context.heights.values.find((value) => value.of === 'base-top')?.height
+    case 'worktop':
+      return kitchen.worktops.find((top) => top.id === id)?.thickness
+    case 'connect':
+      return kitchen.appliances.find((appliance) => appliance.id === id)?.mass
+    case 'panel':
+      return kitchen.finishing.find((part) => part.id === id)?.width
+    case 'plinth':
+    case 'finish':
+      return kitchen.finishing.find((part) => part.id === id)?.height
+    default:
+      return job.unit(id)?.plan.width
+  }
 }

@@ -504,7 +504,6 @@ export const operationsWords = {
   // ------------------------------------------------------------------ figures at the step
   'label.units-to-count': 'units to count',
   'label.heaviest-unit': 'heaviest unit, whole',
-  'label.holes-in-wall': 'holes planned in {wall}',
   'label.deepest-hole': 'deepest bit or tip, from the finished face',
   'label.line-above-high-point': 'the line above the highest floor',
   'label.high-point': 'highest floor, at {where}, from the line (− is below)',
@@ -554,7 +553,6 @@ export const operationsWords = {
   'label.worktop-thickness': 'thickness of the worktop',
   'label.worktop-mass': 'mass of the worktop',
   'label.appliance-mass': 'mass of the appliance',
-  'label.holes-made': 'holes made in the walls',
 
   // ------------------------------------------------------------------ checks
   'check.delivery-complete': 'Is every box on the list here?',

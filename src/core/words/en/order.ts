@@ -160,7 +160,9 @@ export const orderWords = {
   'because.plinth-after-connect.unknown': '{appliance} is tested before {plinth} hides it.',
   'because.trade-before-connect':
     'Only a registered gas engineer connects {appliance}: they are booked first.',
-  'because.snag-last': 'Last of all: {what} is looked at once more, checks: {checks}.',
+  'because.snag-last': 'Last of all {what}, {figure}, is looked at once more.',
+  'because.snag-last.unknown': 'Last of all {what} is looked at once more.',
+  'because.snag-last.no-figure': 'Last of all {what} is looked at once more.',
   'because.tall-before-wall':
     '{tall} first: the top of {unit}, {top:signed}, is lined up with its {tallTop:signed}.',
   'because.tall-before-wall.unknown': '{tall} first: the top of {unit} is lined up with it.',
