@@ -28,7 +28,8 @@ export function factBook(
 }
 
 function logged(id: string, entries: ReadonlySet<string>): FactState {
-  return entries.has(id.split('.')[1] ?? '') ? 'known' : 'no such fact'
+  const [, first = '', second = ''] = id.split('.')
+  return entries.has(first === 'entries' ? second : first) ? 'known' : 'no such fact'
 }
 
 /** The things of every list looked into so far, by id. */

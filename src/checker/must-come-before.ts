@@ -71,7 +71,11 @@ function neededTimber(c: Case, unit: GivenUnit): readonly Must[] {
 
 /** The line before every mark; the floor before the heights; heights and widths before the marks of the holes. */
 function settingOut(c: Case): readonly Must[] {
-  const rests = c.given.readings.length > 0 && c.plan.heights.values.some((v) => v.height.state !== 'unknown')
+  // Once heights were read on the day, they no longer rest on the floor.
+  const rests =
+    c.achieved.edges.size === 0 &&
+    c.given.readings.length > 0 &&
+    c.plan.heights.values.some((v) => v.height.state !== 'unknown')
   return c.given.walls.flatMap((wall) => [
     must('line before marks', 'strike:line', `set-out-heights:${wall.id}`),
     must('line before marks', 'strike:line', `set-out-widths:${wall.id}`, false),

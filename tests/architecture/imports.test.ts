@@ -85,7 +85,8 @@ function ownFile(file: string, found: Import): string | undefined {
   if (target === undefined) return 'there is no such file'
   if (!/\.tsx?$/.test(target)) return WITH_ASSETS.includes(layer) ? undefined : `only code here; ${row.why}`
   if (layer === 'app' && target.startsWith('scenes/')) return undefined
-  if (!target.startsWith('src/')) return 'nothing under src may lean on files outside it, but the app on its demo kitchens'
+  if (!target.startsWith('src/'))
+    return 'nothing under src may lean on files outside it, but the app on its demo kitchens'
   const narrower = ruleOnRule(file, target)
   if (narrower !== undefined) return narrower
   const to = layerOf(target)

@@ -120,6 +120,7 @@ test('facts: known, not known, and none that a kitchen could hold', () => {
   expect(facts('survey.houseBuilt')).toBe('not known')
   expect(facts('lines.line')).toBe('known')
   expect(facts('log.e1')).toBe('known')
+  expect(facts('log.entries.e1.down')).toBe('known')
   for (const none of [
     'walls.a.studs.s2.width',
     'walls.a.colour',

@@ -27,5 +27,5 @@ async function arrived({ page }: WatchedPage): Promise<void> {
     const said = document.querySelector('.which')?.textContent ?? ''
     return said !== '' && !said.includes('working it out')
   })
-  await page.locator('main h1:visible').first().waitFor()
+  await page.locator('main > :not([inert]) h1:visible').first().waitFor()
 }

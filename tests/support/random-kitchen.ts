@@ -68,6 +68,7 @@ export function randomKitchen(seed: number, options: RandomOptions = {}): Random
     count,
     withTall: random.chance(0.3),
     region,
+    isVague: random.chance(0.25) && options.plain !== true,
     island: islandIn(random, shape),
   })
   for (const tag of units.tags) tags.add(tag)
@@ -89,7 +90,13 @@ export function randomKitchen(seed: number, options: RandomOptions = {}): Random
     closed: shape.closed,
     walls,
     ceiling: randomCeiling(random, shape, levels),
-    floor: randomFloor(random, shape, levels, [...new Set(spaces.map((s) => s.wall))]),
+    floor: randomFloor(
+      random,
+      shape,
+      levels,
+      [...new Set(spaces.map((s) => s.wall))],
+      options.plain === true,
+    ),
     units: units.units,
     rails: units.rails,
     appliances: units.appliances,

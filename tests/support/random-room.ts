@@ -198,13 +198,20 @@ function gridAlong(random: Random, length: number): readonly number[] {
 }
 
 /** Readings in a grid before each wall that is to carry units; or few, or only one row of them. */
-export function randomFloor(random: Random, shape: Shape, levels: Levels, walls: readonly string[]): Floor {
-  const manner = random.weighted([
-    ['grid', 14],
+export function randomFloor(
+  random: Random,
+  shape: Shape,
+  levels: Levels,
+  walls: readonly string[],
+  isWhole: boolean,
+): Floor {
+  const drawn = random.weighted([
+    ['grid', 21],
     ['row', 1],
     ['few', 1],
     ['none', 1],
   ] as const)
+  const manner = isWhole ? 'grid' : drawn
   const readings: Readings = []
   const read = (wall: Shape['walls'][number], along: number, out: number) => {
     const fromRight = random.chance(0.15)

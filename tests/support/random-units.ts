@@ -269,14 +269,17 @@ export interface UnitOptions {
   readonly count: number
   readonly withTall: boolean
   readonly region: KitchenFile['region']
+  /** Some of what a product's sheet says is not known. */
+  readonly isVague: boolean
   /** Room for an island: the wall, and where along and how far out. */
   readonly island: { readonly wall: string; readonly along: number; readonly out: number } | null
 }
 
 export function randomUnits(
   chance: Random,
-  { spaces, count, withTall, region, island }: UnitOptions,
+  { spaces, count, withTall, region, island, isVague }: UnitOptions,
 ): RandomUnits {
+  const random: Drawer = { ...chance, sheet: (likelihood) => !isVague || chance.chance(likelihood) }
   const usual: Stands =
     region === 'north-america'
       ? random.pick(['shims', 'plinth-frame'])

@@ -37,7 +37,7 @@ for (const { name, viewport } of SCREENS.filter((s) => sizes?.includes(s.name) ?
   const page = await browser.newPage({ viewport, reducedMotion: 'reduce' })
   for (const hash of asked.length === 0 ? PLACES : asked) {
     await page.goto(`${served.origin}/${hash}`)
-    await page.locator('main h1:visible').first().waitFor()
+    await page.locator('main > :not([inert]) h1:visible').first().waitFor()
     if (hash.startsWith('#rehearse'))
       await page.locator('.stage :is(.scene[data-draw-calls], .flat)').waitFor()
     await page.locator('.which').getByText('working').waitFor({ state: 'detached' })

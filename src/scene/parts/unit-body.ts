@@ -132,6 +132,16 @@ function sideBoard(side: Side, sides: readonly Side[], back: number, height: num
 
 /** The boards of a carcass as boxes of its own frame, without shelves: what hides a hole inside it. */
 export function carcassBoards(unit: UnitPlan): readonly LocalBox[] {
+  const known = boardsOf.get(unit)
+  if (known !== undefined) return known
+  const boards = workOutBoards(unit)
+  boardsOf.set(unit, boards)
+  return boards
+}
+/** Asked for at every moment of every view: worked out once for each unit of a plan. */
+const boardsOf = new WeakMap<UnitPlan, readonly LocalBox[]>()
+
+function workOutBoards(unit: UnitPlan): readonly LocalBox[] {
   if (unit.kind === 'appliance-space' || unit.solid.length === 0) return []
   const height = Math.max(...unit.solid.map((b) => b.z1))
   const back = Math.min(...unit.solid.map((b) => b.y0))

@@ -8,7 +8,7 @@ const COST = 40
 export const cornerBeforeNeighbours: OrderRule = (job, work) =>
   outwardPairs(job)
     .filter((pair) => pair.corner)
-    .flatMap(({ from, to }) => {
+    .flatMap(({ from, to, by }) => {
       const proved = job.context.paths.some((p) => p.unit === from.id && p.blockedBy.includes(to.id))
       return reason({
         before: work.move(from.id),
@@ -23,6 +23,7 @@ export const cornerBeforeNeighbours: OrderRule = (job, work) =>
           left: to.plan.left,
         }),
         facts: [`units.${from.id}`, `units.${from.id}.kind`, `units.${to.id}`],
+        figures: by,
         cost: COST,
       })
     })

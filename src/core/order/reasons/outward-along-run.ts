@@ -1,24 +1,22 @@
-import type { FittedUnit } from '../../operations/job'
 import type { Operation, OrderReason } from '../../plan/types'
 import { because, practice, reason } from '../reason'
-import { outwardPairs } from '../runs'
+import { type Outward, outwardPairs } from '../runs'
 import type { OrderRule } from './rule'
 
 const COST = 15
 
 /** Along a run one unit comes after the other, outward, and each is levelled to the one before it. */
 export const outwardAlongRun: OrderRule = (job, work) =>
-  outwardPairs(job).flatMap(({ from, to, corner }) => [
+  outwardPairs(job).flatMap((pair) => [
     // The corner unit before its neighbours is a rule of its own.
-    ...(corner ? [] : outward(work.move(from.id), work.move(to.id), from, to)),
-    ...outward(work.get(`level:${from.id}`), work.get(`level:${to.id}`), from, to),
+    ...(pair.corner ? [] : outward(work.move(pair.from.id), work.move(pair.to.id), pair)),
+    ...outward(work.get(`level:${pair.from.id}`), work.get(`level:${pair.to.id}`), pair),
   ])
 
 function outward(
   before: Operation | undefined,
   after: Operation | undefined,
-  from: FittedUnit,
-  to: FittedUnit,
+  { from, to, by }: Outward,
 ): readonly OrderReason[] {
   return reason({
     before,
@@ -33,6 +31,7 @@ function outward(
       left: to.plan.left,
     }),
     facts: [`units.${from.id}`, `units.${to.id}`],
+    figures: by,
     cost: COST,
   })
 }
