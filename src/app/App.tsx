@@ -34,6 +34,7 @@ function Masthead() {
   const place = useApp((s) => s.place)
   const plan = useApp((s) => s.plan)
   const working = useApp((s) => s.working)
+  const isBroken = useApp((s) => s.broken !== null)
   return (
     <header className="masthead">
       <button type="button" className="skip" onClick={skip}>
@@ -55,7 +56,12 @@ function Masthead() {
         </ul>
       </nav>
       <span className="which" role="status">
-        {[plan?.name, plan?.demo === true && 'invented', working && 'working it out']
+        {[
+          plan?.name,
+          plan?.demo === true && 'invented',
+          working && 'working it out',
+          isBroken && 'the planner stopped',
+        ]
           .filter(Boolean)
           .join(' · ')}
       </span>

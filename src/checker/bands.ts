@@ -79,16 +79,21 @@ export function bandsOf(given: Given, room: Room, levels: Levels, wall: GivenWal
   }
 }
 
-/** Things of the other face that were measured on this one, or whose place or size is not known. */
+/** Openings whose edges nobody has read; things of the other face without a sure place or size. */
 function hasUnsure(wall: GivenWall): boolean {
   const others = [
     ...wall.accessories.map((a) => ({ ...a, sizes: [a.width, a.tall] })),
     ...wall.services.flatMap((s) => s.points.map((p) => ({ ...p, face: s.face, sizes: [s.width] }))),
   ].filter((thing) => thing.face === 'other')
-  return others.some(
-    ({ face, along, sizes }) =>
-      !isPlain(face, along) ||
-      [fromLeft(wall, along), wall.thickness, ...sizes].some((m) => m.value === null),
+  const openings = wall.openings.flatMap((o) => [o.bottom, o.top])
+  const unread = openings.some((h) => [h.up, h.down, h.aboveFloor].every((m) => m.value === null))
+  return (
+    unread ||
+    others.some(
+      ({ face, along, sizes }) =>
+        !isPlain(face, along) ||
+        [fromLeft(wall, along), wall.thickness, ...sizes].some((m) => m.value === null),
+    )
   )
 }
 
@@ -288,7 +293,7 @@ function openingBands(wall: GivenWall, region: RegionBands): WallBands {
 function openingHole(levels: Levels, room: Room, wall: GivenWall, opening: GivenRect): WallBands {
   const left = fromLeft(wall, opening.left)
   const right = fromLeft(wall, opening.right).value
-  const over = pointOver(room, wall, left)
+  const point = pointOver(room, wall, left)
   if (left.value === null || right === null) return { bands: [], unknown: [] }
   const band: OwnBand = {
     wall: wall.id,
@@ -297,12 +302,22 @@ function openingHole(levels: Levels, room: Room, wall: GivenWall, opening: Given
     face: 'room',
     left: left.value,
     right,
-    bottom: levels.of(opening.bottom, over).value ?? -OPEN,
-    top: levels.of(opening.top, over).value ?? OPEN,
+    bottom: levels.of(opening.bottom, point).value ?? -OPEN,
+    top: levels.of(opening.top, point).value ?? OPEN,
     weight: 'refuse',
   }
   const sure = Number.isFinite(band.bottom) && Number.isFinite(band.top)
-  return { bands: [{ ...band, weight: sure ? 'refuse' : 'either' }], unknown: [] }
+  // Something carries the wall over it, listed or not, and bears on both sides.
+  const over: OwnBand = {
+    ...band,
+    left: band.left - LINTEL_BEARING,
+    right: band.right + LINTEL_BEARING,
+    bottom: Number.isFinite(band.top) ? band.top : band.bottom,
+    top: OPEN,
+    weight: 'either',
+  }
+  return { bands: [{ ...band, weight: sure ? 'refuse' : 'either' }, over], unknown: [] }
+}
 }
 
 /** A rectangle round every leg of a known run, wider when its course is only guessed. */

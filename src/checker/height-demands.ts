@@ -213,10 +213,11 @@ function plinth(c: Case, part: GivenFinishing): readonly OwnDemand[] {
     .filter((u) => isCarcass(u.unit) && !isHung(u.unit))
   return units.map((at) => {
     const line = less(sum(at.out, at.unit.depth), part.setBack)
+    // A finish laid up to the plinth or under it brings the floor nearer to the board.
     const floors = floorsAt(c, at.wall, [
       [at.left, line],
       [at.right, line],
-    ])
+    ]).map((z) => finished(c, z, [...BAY_FINISH, 'up-to-plinth']))
     return {
       id: `plinth-cover:${part.id}`,
       say: 'the plinth reaches the floor',

@@ -73,7 +73,7 @@ export function timberNeeded(c: Case): readonly string[] {
     const tall = groupOf(at.unit) === 'tall'
     const hung = at.unit.stands === 'plates' || at.unit.stands === 'rail'
     if (!tall && !hung) return []
-    const height = hung ? secondHeight(c, at.unit) : topOf(c, at.unit)
+    const height = hung ? secondHeight(c, at.unit) : fixingHeight(c, at.unit)
     const holes = hung ? secondHoles(c, at, SURELY) : studHoles(c, wall, at, '', '', height, SURELY)
     const enough = holes.filter((hole) => !hole.optional).length >= (tall ? 1 : 2)
     // Timber of the file may be at the right height, when that is not known.
@@ -95,7 +95,7 @@ interface Refusing {
 }
 const SURELY: Refusing = { perhaps: 'none', margin: 0, timber: false }
 /** Edges of bands and places of holes together are good to a few mm; places are 10 mm apart. */
-const EDGES_GOOD_TO = [0, 4, 8]
+const EDGES_GOOD_TO = [0, 2, 4, 6, 8, 10, 12, 14]
 const REFUSING: readonly Refusing[] = [false, true].flatMap((timber) =>
   (['none', 'ends', 'all'] as const).flatMap((perhaps) =>
     EDGES_GOOD_TO.map((margin) => ({ perhaps, margin, timber })),
@@ -320,20 +320,21 @@ function studHoles(
   })
 }
 
+/** Height of base brackets and tall restraints: in the back rail where there is one, or a little below the top. */
+function fixingHeight(c: Case, unit: GivenUnit): Measure {
+  const railed = isKnown(unit.backRail.edge) && isKnown(unit.backRail.height)
+  const below = groupOf(unit) === 'tall' ? RESTRAINT_BELOW_TOP : BRACKET_BELOW_TOP
+  return railed ? backRailMiddle(c, unit) : plus(topOf(c, unit), -below)
+}
+
 /** Base brackets and the restraint of a tall. */
 function bracketGroups(
   c: Case,
   at: UnitStretch,
   moving: (prefix: string, places: (how: Refusing) => readonly ExpectedHole[]) => HoleGroup,
 ): readonly HoleGroup[] {
-  const wall = wallOf(c, at.wall)
-  if (wall === undefined) return []
-  const tall = groupOf(at.unit) === 'tall'
-  const purpose = tall ? 'tall-restraint' : 'base-bracket'
-  const railed = isKnown(at.unit.backRail.edge) && isKnown(at.unit.backRail.height)
-  const below = tall ? RESTRAINT_BELOW_TOP : BRACKET_BELOW_TOP
-  const height = railed ? backRailMiddle(c, at.unit) : plus(topOf(c, at.unit), -below)
-  return sideGroups(c, at, purpose, height, moving)
+  const purpose = groupOf(at.unit) === 'tall' ? 'tall-restraint' : 'base-bracket'
+  return sideGroups(c, at, purpose, fixingHeight(c, at.unit), moving)
 }
 
 /**

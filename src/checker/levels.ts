@@ -1,15 +1,18 @@
 import type { PlanPoint } from '../core/plan/types'
 import type { Given, GivenHeight, GivenPlace } from './given'
 import { isKnown, less, type Measure, notKnown, nought, sum } from './measure'
-import { fromLeft, pointMeasures, type Room } from './room'
+import { type Frame, fromLeft, pointMeasures, type Room, roomPoint } from './room'
 import { type Reading, type Surface, surfaceOver, type Triangle } from './surface'
 
 /** Heights re the line, and the surfaces they are read from. */
 export interface Levels {
   readonly floor: Surface
   readonly ceiling: Surface
-  /** Floor along a wall that has no place in the room, in its own along (x) and out (−y). */
-  readonly floorAlong: (wall: string) => Surface
+  /**
+   * Floor by a wall that has no place in the room: over the readings by those walls that stand in a known place to it,
+   * drawn wherever the walk round the room happens to put them.
+   */
+  readonly floorBy: (frame: Frame) => Surface
   /** A height as typed; `over` is where it is measured above the floor. */
   readonly of: (height: GivenHeight, over: PlanPoint | null) => Measure
 }
@@ -29,12 +32,13 @@ export function buildLevels(
     return point === null ? [] : [{ id: c.id, at: point, z: of(c.height, point) }]
   })
   const alone = new Map<string, Surface>()
-  const floorAlong = (wall: string): Surface => {
-    const before = alone.get(wall) ?? surfaceOver(readingsAlong(given, wall), null, 'floor.readings')
-    alone.set(wall, before)
+  const floorBy = (frame: Frame): Surface => {
+    const key = frame.missing.join()
+    const before = alone.get(key) ?? surfaceOver(readingsBy(given, room, frame), null, 'floor.readings')
+    alone.set(key, before)
     return before
   }
-  return { floor, ceiling: surfaceOver(over, null, 'ceiling'), floorAlong, of }
+  return { floor, ceiling: surfaceOver(over, null, 'ceiling'), floorBy, of }
 }
 
 /** The floor readings whose place is known, with their level: the line's height less the drop. */
@@ -45,14 +49,15 @@ export function floorReadings(given: Given, room: Room): readonly Reading[] {
   })
 }
 
-/** The readings taken along one wall, wherever in the room it stands. */
-function readingsAlong(given: Given, wall: string): readonly Reading[] {
-  const own = given.walls.find((w) => w.id === wall)
+/** The readings by walls that no unknown length or corner parts from this one. */
+function readingsBy(given: Given, room: Room, frame: Frame): readonly Reading[] {
   return given.readings.flatMap((r): readonly Reading[] => {
-    const along = own === undefined || r.at.wall !== wall ? null : fromLeft(own, r.at.along).value
+    const own = room.frames.get(r.at.wall)
+    if (own === undefined || own.missing.join() !== frame.missing.join()) return []
+    const along = fromLeft(own.wall, r.at.along).value
     const out = r.at.out.value
     if (along === null || out === null) return []
-    return [{ id: r.id, at: { x: along, y: -out }, z: less(lineLevel(given, r.line), r.drop) }]
+    return [{ id: r.id, at: roomPoint(own, along, out), z: less(lineLevel(given, r.line), r.drop) }]
   })
 }
 

@@ -81,8 +81,10 @@ export function tiltBlockers(c: Case, path: PlacingPath): readonly string[] {
   const tilts = path.segments.flatMap((s) =>
     s.kind === 'stand-up' ? [tiltOf(boxes, s.upright, s.over)] : [],
   )
-  return others(c, path.unit).filter((id) =>
-    standingSolid(c, id).some((solid) => tilts.some((tilt) => tiltMeets(tilt, solid))),
+  return others(c, path.unit).filter(
+    (id) =>
+      !saidToOverlap(c, path.unit, id) &&
+      standingSolid(c, id).some((solid) => tilts.some((tilt) => tiltMeets(tilt, solid))),
   )
 }
 

@@ -145,6 +145,28 @@ function overlaps(t: Triangle, others: readonly Triangle[]): boolean {
   return others.some((o) => thinness(overlap(shape, anticlockwiseTriangle(o))) > 1e-6)
 }
 
+/**
+ * The level at a point by whichever Delaunay triangle over it comes nearest to a given level: where readings lie on one
+ * circle there are several, and nobody has said which was chosen. Null when no triangle lies over the point.
+ */
+export function nearestLevel(readings: readonly Reading[], p: PlanPoint, to: number): Measure | null {
+  let best: Measure | null = null
+  readings.forEach((a, i) => {
+    readings.slice(i + 1).forEach((b, j) => {
+      for (const c of readings.slice(i + j + 2)) {
+        const t: Triangle = [a, b, c]
+        const shape = anticlockwiseTriangle(t)
+        if (thinness(shape) <= ON_EDGE || depthInside(shape, p) < -ON_EDGE || !isDelaunay(t, readings))
+          continue
+        const level = interpolate(t, p)
+        const off = (m: Measure | null): number => Math.abs((m?.value ?? Number.POSITIVE_INFINITY) - to)
+        if (best === null || off(level) < off(best)) best = level
+      }
+    })
+  })
+  return best
+}
+
 /** No reading lies inside the circle through the three corners. */
 export function isDelaunay([a, b, c]: Triangle, readings: readonly Reading[]): boolean {
   const centre = circumcentre(a.at, b.at, c.at)

@@ -1,6 +1,6 @@
 import { act } from 'react'
 import { createRoot } from 'react-dom/client'
-import { afterEach, beforeEach, expect, test } from 'vitest'
+import { afterEach, beforeAll, beforeEach, expect, test } from 'vitest'
 import { App } from '../../src/app/App'
 import { openAtStart, rememberAlways, remembered } from '../../src/app/remember'
 import { makeActions } from '../../src/state/actions'
@@ -8,6 +8,15 @@ import { makeStore } from '../../src/state/store'
 import { directWorker } from '../support/direct-worker'
 import { sceneText } from '../support/kitchens'
 
+// The app fetches its other places when they are asked for; here they are there at once.
+beforeAll(() =>
+  Promise.all([
+    import('../../src/ui/survey/SurveyPlace'),
+    import('../../src/ui/paper/OnPaper'),
+    import('../../src/ui/day/OnTheDay'),
+    import('../../src/ui/rehearse/FlatPicture'),
+  ]),
+)
 beforeEach(() => {
   window.localStorage.clear()
   window.location.hash = ''
@@ -70,6 +79,20 @@ test('what is open and written down is there again after a reload', async () => 
   const again = await start()
   expect(again.store.getState().plan?.operations.find((o) => o.id === 'check-delivery:room')?.done).toBe(true)
   await again.close()
+})
+
+test('what was kept and can no longer be read is told, and stays kept until something else is opened', async () => {
+  const kept = JSON.stringify({ kitchen: { format: 'dryrun-kitchen', version: 99 }, log: { entries: [] } })
+  window.localStorage.setItem('dry-run/documents', kept)
+  const { place, actions, close } = await start()
+  expect(place.querySelector('h1')?.textContent).toBe('The file could not be used.')
+  await go('#survey')
+  expect(place.querySelector('[role=alert]')?.textContent).toContain('newer version')
+  expect(window.localStorage.getItem('dry-run/documents')).toBe(kept)
+  await act(async () => actions.open(sceneText('one-wall')))
+  await settled()
+  expect(window.localStorage.getItem('dry-run/documents')).toContain('Garden flat')
+  await close()
 })
 
 test.each(['{', 'null', '{"kitchen": {}}', '{"kitchen": {}, "log": {"entries": 3}}'])(

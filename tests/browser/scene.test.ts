@@ -6,6 +6,7 @@ import { overlap } from '../../src/scene/labels/place-labels'
 import { launchChromium } from '../support/chromium'
 import { samplePlan } from '../support/sample-plan'
 import { buildGallery } from '../support/scene-gallery/build-gallery'
+import type { Shown } from '../support/scene-gallery/main'
 import { type Served, serveFolder } from '../support/serve-dist'
 import { type WatchedPage, watchedPage } from '../support/watched-page'
 
@@ -112,7 +113,7 @@ describe('what it costs', () => {
     const { page, complaints, requestsOffOrigin, close } = await open(640, 400)
     const calls: number[] = []
     for (const { id } of samplePlan.operations) {
-      const shown = await page.evaluate((i) => window.show?.(i, 0.5), id)
+      const shown: Shown | undefined = await page.evaluate((i) => window.show?.(i, 0.5), id)
       calls.push(shown?.drawCalls ?? Number.POSITIVE_INFINITY)
     }
     expect(Math.min(...calls)).toBeGreaterThan(0)

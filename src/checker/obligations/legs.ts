@@ -1,9 +1,10 @@
-import type { LegPlan } from '../../core/plan/types'
+import type { LegPlan, PlanPoint } from '../../core/plan/types'
 import { agree, NEAR } from '../agree'
 import { type Case, underside } from '../case'
 import type { GivenUnit } from '../given'
 import { isKnown, less, type Measure, notKnown, sum, taken, work } from '../measure'
-import { pointMeasures } from '../room'
+import { type Frame, pointMeasures, roomPoint } from '../room'
+import { nearestLevel } from '../surface'
 
 /** Every leg winds out from the floor under its own foot to the underside of the carcass, within what it can. */
 export function checkLegs(c: Case): void {
@@ -82,7 +83,8 @@ export function floorUnder(c: Case, unit: GivenUnit, foot: string): Measure {
   const id = `units.${unit.id}.feet`
   const x = own !== undefined && isKnown(own.x) ? own.x : assumed(leg?.x, id)
   const y = own !== undefined && isKnown(own.y) ? own.y : assumed(leg?.y, id)
-  return finished(c, floorAt(c, at.wall, sum(at.left, x), sum(at.out, y)), ['everywhere'])
+  const said = leg === undefined || leg.floor.state === 'unknown' ? null : leg.floor.value
+  return finished(c, floorAt(c, at.wall, sum(at.left, x), sum(at.out, y), said), ['everywhere'])
 }
 
 /** The floor as it will be when the finish that is still to come has been laid, if it is laid there. */
@@ -92,17 +94,31 @@ export function finished(c: Case, floor: Measure, where: readonly string[]): Mea
 }
 
 /** Floor at a place along and out from a wall. */
-export function floorAt(c: Case, wall: string, along: Measure, out: Measure): Measure {
+export function floorAt(
+  c: Case,
+  wall: string,
+  along: Measure,
+  out: Measure,
+  said: number | null = null,
+): Measure {
   const frame = c.room.frames.get(wall)
   const { point, missing } = pointMeasures(frame, along, out)
-  const alone = frame !== undefined && !frame.placed && along.value !== null && out.value !== null
-  if (point === null && !alone) return notKnown(...missing)
   const floor =
-    point === null
-      ? c.levels.floorAlong(wall).at({ x: along.value ?? 0, y: -(out.value ?? 0) })
-      : c.levels.floor.at(point)
+    point !== null
+      ? c.levels.floor.at(point)
+      : frame !== undefined && !frame.placed && along.value !== null && out.value !== null
+        ? floorApart(c, frame, roomPoint(frame, along.value, out.value), said)
+        : notKnown(...missing)
   return {
     ...floor,
     assumed: floor.value !== null && (floor.assumed || along.assumed || out.assumed),
   }
+}
+
+/** Floor by a wall without a place: the plan does not publish its triangles there, so that any good ones will do. */
+function floorApart(c: Case, frame: Frame, point: PlanPoint, said: number | null): Measure {
+  const surface = c.levels.floorBy(frame)
+  const own = surface.at(point)
+  if (said === null || own.value === null || Math.abs(own.value - said) <= NEAR) return own
+  return nearestLevel(surface.readings, point, said) ?? own
 }

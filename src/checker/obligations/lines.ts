@@ -35,7 +35,11 @@ function checkLine(c: Case, line: HeightLine): void {
   const ends = [line.from, line.to].filter((x) => x !== null)
   const [from, to] = [line.from, line.to]
   const backwards = from !== null && to !== null && from > to
-  const past = length !== null && ends.some((x) => x < -1 || x > length + 1)
+  // As far as any unit of the wall sticks out past its ends.
+  const at = [...c.units.values()].filter((u) => u.wall === line.wall)
+  const low = Math.min(0, ...at.map((u) => u.left.value ?? 0)) - 1
+  const high = Math.max(length ?? 0, ...at.map((u) => u.right.value ?? 0)) + 1
+  const past = length !== null && ends.some((x) => x < low || x > high)
   if (backwards || past) c.refuse('line', line.id, 'it does not run along its wall')
 }
 

@@ -201,7 +201,8 @@ function checkStart(c: Case, path: PlacingPath, boxes: readonly LocalBox[]): voi
   if (out < -0.1) c.refuse('path', `path of ${path.unit}`, 'it starts behind its own wall')
   const middle = { x: mean(whole.map((p) => p.x)), y: mean(whole.map((p) => p.y)) }
   const outline = [...c.room.frames.values()].map((f) => f.origin)
-  if (c.room.closed && !holdsPoint(outline, middle)) {
+  const placed = [...c.room.frames.values()].every((f) => f.placed)
+  if (c.room.closed && placed && !holdsPoint(outline, middle)) {
     c.refuse('path', `path of ${path.unit}`, 'it starts outside the room')
   }
   const floor = highestOver(c.levels.floor, whole)

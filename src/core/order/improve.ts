@@ -3,7 +3,7 @@ import type { Problem } from './problem'
 /** Longest stretch moved at once, in blocks. */
 const LONGEST = 3
 /** A bound on the rounds, far above what is ever needed: the work must end. */
-const MOST_ROUNDS = 60
+const MOST_ROUNDS = 200
 /** Gains below this are rounding. */
 const NOTHING = 1e-9
 
@@ -18,12 +18,17 @@ interface Search {
   readonly incurred: Float64Array
   /** The dearest neighbour there is. */
   readonly dearest: number
+  /** By block, 1 when nothing near it has changed since it was last looked at and left. */
+  readonly quiet: Uint8Array
 }
 
 /**
  * Improves an order in place by moving stretches of one to three blocks to wherever they cost least, keeping every hard
  * reason, until no such move helps. Every move lowers the cost, so it ends. Places are tried from near to far and the
  * nearest of equally good ones is taken, so the same order always comes out.
+ *
+ * Stretches about which nothing has changed are passed over, until all are; then all are looked at once more, for a place
+ * far away may have become better in the meantime.
  */
 export function improve(problem: Problem, order: Int32Array, mayMove: MayMove = () => true): void {
   const search: Search = {
@@ -31,20 +36,42 @@ export function improve(problem: Problem, order: Int32Array, mayMove: MayMove = 
     order,
     incurred: incurredIn(problem, order),
     dearest: problem.next.reduce((most, cost) => Math.max(most, cost), 0),
+    quiet: new Uint8Array(problem.n),
   }
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    let moved = false
-    for (let length = 1; length <= LONGEST; length++) {
-      for (let at = 0; at + length <= problem.n; at++) {
-        if (!allMayMove(order, at, length, mayMove)) continue
-        const to = bestPlace(search, at, length)
-        if (to === at) continue
-        shift(search, at, length, to)
-        moved = true
+  for (let all = true, round = 0; round < MOST_ROUNDS; round++) {
+    if (all) search.quiet.fill(0)
+    const moved = oneRound(search, mayMove)
+    if (!moved && all) return
+    all = !moved
+  }
+}
+
+/** Looks at every stretch that is not quiet, and moves those that gain by it. Whether any did. */
+function oneRound(search: Search, mayMove: MayMove): boolean {
+  const { problem, order, quiet } = search
+  const seen = new Uint8Array(problem.n).fill(1)
+  let moved = false
+  for (let length = 1; length <= LONGEST; length++) {
+    for (let at = 0; at + length <= problem.n; at++) {
+      if (isQuiet(search, at, length) || !allMayMove(order, at, length, mayMove)) continue
+      const to = bestPlace(search, at, length)
+      if (to === at) continue
+      const [from, end] = [Math.min(at, to) - 1, Math.max(at, to) + length]
+      shift(search, at, length, to)
+      for (let i = Math.max(0, from); i <= Math.min(end, problem.n - 1); i++) {
+        seen[order[i] as number] = 0
+        quiet[order[i] as number] = 0
       }
+      moved = true
     }
-    if (!moved) return
   }
+  quiet.set(seen)
+  return moved
+}
+
+function isQuiet({ order, quiet }: Search, at: number, length: number): boolean {
+  for (let i = at; i < at + length; i++) if (quiet[order[i] as number] === 0) return false
+  return true
 }
 
 function incurredIn({ n, pair }: Problem, order: Int32Array): Float64Array {

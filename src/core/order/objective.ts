@@ -108,14 +108,25 @@ export function pairCost(p: Prices, a: number, b: number): number {
   return p.done[a] === 0 && p.done[b] === 1 ? stage + MINUTES.done : stage
 }
 
-export function walking(p: Prices, a: number, b: number): number {
+/** Cost of `a` somewhere before each of `all`, but for preferred reasons; written out for speed. */
+export function pairCosts(p: Prices, a: number, all: Int32Array, into: Float64Array, offset: number): void {
+  const { stage, done } = p
+  const own = stage[a] as number
+  const late = done[a] === 0 ? MINUTES.done : 0
+  for (let i = 0; i < all.length; i++) {
+    const b = all[i] as number
+    into[offset + i] = (own > (stage[b] as number) ? MINUTES.stage : 0) + (done[b] === 1 ? late : 0)
+  }
+}
+
+function walking(p: Prices, a: number, b: number): number {
   if (p.placed[a] === 0 || p.placed[b] === 0) return 0
   const dx = (p.x[a] as number) - (p.x[b] as number)
   const dy = (p.y[a] as number) - (p.y[b] as number)
   return (Math.sqrt(dx * dx + dy * dy) / MM_PER_METRE) * MINUTES.metre
 }
 
-export function toolChange(p: Prices, a: number, b: number): number {
+function toolChange(p: Prices, a: number, b: number): number {
   return p.fetched[(p.toolSet[a] as number) * p.toolSets + (p.toolSet[b] as number)] as number
 }
 
@@ -125,9 +136,23 @@ export function helperCall(p: Prices, a: number | null, b: number): number {
   return (p.people[b] as number) > 1 && had < 2 ? p.helper : 0
 }
 
-/** Cost of `b` straight after `a`. */
-export function nextCost(p: Prices, a: number, b: number): number {
-  return walking(p, a, b) + toolChange(p, a, b) + helperCall(p, a, b)
+/** Cost of each of `all` straight after `a`: walking, tools and helper, written out for speed. */
+export function nextCosts(p: Prices, a: number, all: Int32Array, into: Float64Array, offset: number): void {
+  const { x, y, placed, people, toolSet, toolSets, fetched, helper } = p
+  const fetch = (toolSet[a] as number) * toolSets
+  const isAlone = (people[a] as number) < 2
+  const metre = placed[a] === 1 ? MINUTES.metre / MM_PER_METRE : 0
+  for (let i = 0; i < all.length; i++) {
+    const b = all[i] as number
+    let cost = fetched[fetch + (toolSet[b] as number)] as number
+    if (placed[b] === 1) {
+      const dx = (x[a] as number) - (x[b] as number)
+      const dy = (y[a] as number) - (y[b] as number)
+      cost += Math.sqrt(dx * dx + dy * dy) * metre
+    }
+    if (isAlone && (people[b] as number) > 1) cost += helper
+    into[offset + i] = cost
+  }
 }
 
 export type CostParts = Readonly<

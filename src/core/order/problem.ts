@@ -1,6 +1,6 @@
 import type { OrderReason } from '../plan/types'
 import type { Blocks } from './blocks'
-import { helperCall, nextCost, type Prices, pairCost } from './objective'
+import { helperCall, nextCosts, type Prices, pairCost, pairCosts } from './objective'
 
 /**
  * The arranging as numbers: n blocks, which must come before which, what each pair costs one way round, and what each
@@ -51,21 +51,22 @@ function mustPrecede(
 
 function pairsOf(n: number, { members, of }: Blocks, prices: Prices): Float64Array {
   const pair = new Float64Array(n * n)
-  // Nearly all blocks are of one stage, done or not done throughout: two such cost alike for each pair of members.
-  const even = members.map((block) => isEven(block, prices))
   const firsts = Int32Array.from(members, (block) => block[0] as number)
-  members.forEach((first, a) => {
-    const row = a * n
-    const times = first.length
-    const number = firsts[a] as number
-    for (let b = 0; b < n; b++) {
-      if (a === b) continue
-      const second = members[b] as readonly number[]
-      pair[row + b] =
-        even[a] === true && even[b] === true
-          ? pairCost(prices, number, firsts[b] as number) * times * second.length
-          : sumOfPairs(prices, first, second)
-    }
+  const sizes = Int32Array.from(members, (block) => block.length)
+  for (let a = 0; a < n; a++) {
+    pairCosts(prices, firsts[a] as number, firsts, pair, a * n)
+    const size = sizes[a] as number
+    for (let b = 0; b < n; b++) pair[a * n + b] = (pair[a * n + b] as number) * size * (sizes[b] as number)
+    pair[a * n + a] = 0
+  }
+  // Nearly all blocks are of one stage, done or not done throughout, and cost alike for each pair of members; not these.
+  members.forEach((block, a) => {
+    if (isEven(block, prices)) return
+    members.forEach((other, b) => {
+      if (a === b) return
+      pair[a * n + b] = sumOfPairs(prices, block, other)
+      pair[b * n + a] = sumOfPairs(prices, other, block)
+    })
   })
   for (const { first, then, cost } of prices.preferred) {
     const [a, b] = [of[then] as number, of[first] as number]
@@ -90,12 +91,7 @@ function nextOf(n: number, { members }: Blocks, prices: Prices): Float64Array {
   const firsts = Int32Array.from(members, (block) => block[0] as number)
   const lasts = Int32Array.from(members, (block) => block.at(-1) as number)
   for (let b = 0; b < n; b++) next[n * (n + 1) + b] = helperCall(prices, null, firsts[b] as number)
-  for (let a = 0; a < n; a++) {
-    const last = lasts[a] as number
-    for (let b = 0; b < n; b++) {
-      if (a !== b) next[a * (n + 1) + b] = nextCost(prices, last, firsts[b] as number)
-    }
-  }
+  for (let a = 0; a < n; a++) nextCosts(prices, lasts[a] as number, firsts, next, a * (n + 1))
   return next
 }
 

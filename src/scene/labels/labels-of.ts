@@ -34,6 +34,8 @@ export interface Label {
 
 /** Along a line, from its right end: where its name may stand. */
 const ALONG_LINE = [0.9, 0.8, 0.7, 0.97, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1]
+/** About half the length of a line's name as it lies on the wall, mm. */
+const HALF_NAME = 200
 /** Along a dimension: the middle if it shows. */
 const ALONG_DIMENSION = [0.5, 0.35, 0.65, 0.2, 0.8]
 /** More numbers than this on one picture are noise. */
@@ -186,14 +188,19 @@ function lineLabels(
     const [from, to] = endsOf(line, wall)
     const z = line.height.value
     const at = (along: number): RoomPoint => pointOf(onWall(wall)(along, 3, z))
-    const anchors = ALONG_LINE.map((f) => at(from + f * (to - from)))
+    const spots = ALONG_LINE.map((f) => from + f * (to - from))
+    // The name is as long as a stretch of the line: both its ends must show too.
+    const clear = spots.filter((along) => [-HALF_NAME, 0, HALF_NAME].every((d) => isVisible(at(along + d))))
+    const anchors = (clear.length > 0 || !isNow ? clear : spots.filter((along) => isVisible(at(along)))).map(
+      at,
+    )
     return [
       {
         id: `line:${line.id}`,
         text: say(message(`scene.line.${line.of}`, { height: line.height }), display),
         tone: line.of === 'line' ? ('ink' as const) : ('chalk' as const),
         isStrong: isNow,
-        anchors: anchors.filter((p) => isVisible(p)),
+        anchors,
         likes: 'above' as const,
         fits: null,
         along: [at(from), at(to)],

@@ -26,6 +26,7 @@ interface Props {
 export function DayCard({ plan, at, operation, onDone, children }: Props) {
   const problems = useApp((s) => s.problems)
   const working = useApp((s) => s.working)
+  const broken = useApp((s) => s.broken)
   const heading = useRef<HTMLHeadingElement>(null)
   const checks = useRef<HTMLUListElement>(null)
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
@@ -61,6 +62,11 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
       <p className="working" role="status">
         {working && 'Working it out.'}
       </p>
+      {broken !== null && (
+        <p className="stop" role="alert">
+          That was not written down: the planner stopped ({broken}). Try it again, or load the page anew.
+        </p>
+      )}
       <ProblemList title="That was not written down" problems={problems} />
       <div className="cautions">
         {operation.cautions.map((c) => (

@@ -83,7 +83,7 @@ describe('the journey', () => {
   })
 
   test('no corner jumps: a step in t moves every corner by no more than the path is long for it', () => {
-    const step = 1 / 400
+    const step = 1 / 150
     for (const operation of journeys) {
       const unit = samplePlan.paths[operation.path ?? -1]?.unit ?? ''
       const extent = extentOf(samplePlan.units.find((u) => u.unit === unit)?.solid ?? [])
@@ -92,9 +92,9 @@ describe('the journey', () => {
         if (now === undefined) throw new Error(`${unit} is gone at ${t}`)
         return roomPoint(now, extent, { x: extent.width, y: extent.depth, z: extent.height })
       }
-      for (let i = 0; i < 400; i += 1) {
+      for (let i = 0; i < 150; i += 1) {
         const [a, b] = [corner(i * step), corner((i + 1) * step)]
-        expect(Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)).toBeLessThan(25)
+        expect(Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z)).toBeLessThan(60)
       }
     }
   })

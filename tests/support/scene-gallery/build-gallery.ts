@@ -3,10 +3,6 @@ import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { ROOT } from '../root'
-// The page of the gallery is reached from its index.html; this names it for tools that follow imports only.
-import type { Show } from './main'
-
-export type { Show }
 
 /** Builds the gallery as a user's browser would get the 3D view, into a folder of its own. */
 export function buildGallery(): string {
