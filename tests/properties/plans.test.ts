@@ -14,7 +14,8 @@ import {
   refusedBySorters,
   wordless,
 } from '../support/plan-properties'
-import { type RandomKitchen, randomKitchen } from '../support/random-kitchen'
+import { randomFrom } from '../support/prng'
+import { type RandomKitchen, randomKitchen, shuffledSets } from '../support/random-kitchen'
 import type { Tag } from '../support/random-room'
 import { shutInUnit } from '../support/random-troubles'
 
@@ -33,6 +34,8 @@ const PROPERTIES = [
   'has only numbers that are numbers',
   'keeps its heights',
   'has words for everything',
+  'gives the same bytes again',
+  'gives the same bytes for shuffled sets',
   'is accepted by the checker',
 ] as const
 type Property = (typeof PROPERTIES)[number]
@@ -42,6 +45,7 @@ const faults = new Map<Property, string[]>(PROPERTIES.map((p) => [p, []]))
 const counts = { plan: 0, 'no-order': 0, refused: 0, threw: 0 }
 const tagCounts = new Map<Tag, number>()
 let checked = 0
+let moved = 0
 
 function note(property: Property, seed: number, what: readonly string[]): void {
   if (what.length > 0)
@@ -76,8 +80,29 @@ function lookAt(kitchen: RandomKitchen): void {
   note('is told when it cannot be', seed, untold(kitchen, outcome))
   note('has only numbers that are numbers', seed, badNumbers(outcome))
   note('has words for everything', seed, wordless(outcome))
+  lookAgain(kitchen, JSON.stringify(outcome))
   if (outcome.kind === 'no-order') note('is refused with reasons', seed, unreasoned(outcome.noPlan))
   if (outcome.kind === 'plan') lookAtPlan(kitchen, outcome.plan)
+}
+
+/** Every shuffled run is a second run too; the plain repeat is made for one in so many. */
+const REPEAT_EVERY = 10
+
+function lookAgain({ seed, file }: RandomKitchen, bytes: string): void {
+  const shuffled = shuffledSets(randomFrom(seed + 1_000_000), file)
+  if (JSON.stringify(shuffled) !== JSON.stringify(file)) moved++
+  note('gives the same bytes for shuffled sets', seed, parting(bytes, outcomeOf(shuffled)))
+  if (seed % REPEAT_EVERY > 0) return
+  note('gives the same bytes again', seed, parting(bytes, outcomeOf(structuredClone(file))))
+}
+
+/** Where two outcomes part, with what stands about it. */
+function parting(bytes: string, again: Outcome | Error): string[] {
+  const other = again instanceof Error ? again.message : JSON.stringify(again)
+  if (other === bytes) return []
+  let at = 0
+  while (bytes[at] === other[at]) at++
+  return [`…${bytes.slice(Math.max(0, at - 90), at + 50)}… against …${other.slice(at, at + 50)}…`]
 }
 
 function lookAtPlan({ seed, file }: RandomKitchen, plan: Plan): void {
@@ -148,7 +173,7 @@ beforeAll(() => {
     [
       `${SEEDS} invented kitchens in ${took} s: ${Object.entries(counts)
         .map(([kind, n]) => `${n} ${kind}`)
-        .join(', ')}; ${checked} plans checked`,
+        .join(', ')}; ${checked} plans checked, ${moved} files really shuffled`,
       `of them: ${tags.join(', ')}`,
       ...PROPERTIES.flatMap((p) => {
         const its = faults.get(p) ?? []
@@ -182,6 +207,7 @@ test('both plans and refusals are among them', () => {
   expect(counts.plan).toBeGreaterThan(SEEDS / 3)
   expect(counts['no-order']).toBeGreaterThan(SEEDS / 20)
   expect(checked).toBe(counts.plan)
+  expect(moved).toBeGreaterThan(SEEDS * 0.9)
 })
 
 test.each(PROPERTIES)('every kitchen %s', (property) => {

@@ -132,7 +132,9 @@ function plinthLow(plan: Plan): number | null {
 
 function lineHeight(plan: Plan, of: string): number | null {
   const height = plan.heights.values.find((v) => v.of === of)?.height
-  return value(height ?? plan.lines.find((l) => l.of === of)?.height)
+  const struck = (name: string) => plan.lines.find((l) => l.of === name)?.height
+  // A sheet may call the hook-on edge of a rail by the name it has with plates.
+  return value(height ?? struck(of) ?? (of === 'plate' ? struck('rail') : undefined))
 }
 
 /** `socket-1.vertical.left`, `cold-main.left`; a corner strip by the end of the wall it is at. */

@@ -1,6 +1,6 @@
 import { valueOf } from '../figure'
 import { isHung } from '../fixings/hung'
-import type { Kitchen } from '../kitchen/schema'
+import type { Kitchen, Unit } from '../kitchen/schema'
 import { message } from '../message'
 import { choosePaths } from '../placing/eliminate'
 import { candidatePaths, type PlacedUnit } from '../placing/paths'
@@ -76,7 +76,7 @@ function placedUnit(
     pose: unit.pose,
     solid: unit.solid,
     hung: isHung(asked),
-    hookLift: valueOf(asked.hanging.hookLift) ?? 0,
+    hookLift: hooksOn(asked) ? (valueOf(asked.hanging.hookLift) ?? 0) : 0,
   }
   if (tilt === undefined || tilt.sides.length === 0) return [base]
   const leg = valueOf(asked.legs.min) ?? 0
@@ -84,6 +84,9 @@ function placedUnit(
   const blocks = onFeet ? leg : (valueOf(tilt.plan.blocks) ?? 0)
   return [{ ...base, standUp: { sides: tilt.sides, blocks, reach: onFeet ? leg : 0 } }]
 }
+
+/** Only what hangs on hooks is lifted over its place to go in. */
+const hooksOn = ({ stands }: Unit): boolean => stands === 'plates' || stands === 'rail' || stands === 'cleat'
 
 function stagingPoint(place: NonNullable<Kitchen['staging']>, survey: Survey) {
   const [along, out] = [valueOf(survey.along(place.wall, place.along)), valueOf(place.out)]
