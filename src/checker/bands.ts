@@ -318,7 +318,6 @@ function openingHole(levels: Levels, room: Room, wall: GivenWall, opening: Given
   }
   return { bands: [{ ...band, weight: sure ? 'refuse' : 'either' }, over], unknown: [] }
 }
-}
 
 /** A rectangle round every leg of a known run, wider when its course is only guessed. */
 function serviceBands(levels: Levels, room: Room, wall: GivenWall, service: GivenService): WallBands {

@@ -71,9 +71,11 @@ function neededTimber(c: Case, unit: GivenUnit): readonly Must[] {
 
 /** The line before every mark; the floor before the heights; heights and widths before the marks of the holes. */
 function settingOut(c: Case): readonly Must[] {
-  // Once heights were read on the day, they no longer rest on the floor.
+  // Once heights were read on the day, struck, or levelled to, they no longer rest on the floor.
+  const holds = /^(set-out-heights|level|lock|fix|second-fix|screw-back|restrain):/
   const rests =
     c.achieved.edges.size === 0 &&
+    !c.plan.operations.some((op) => op.done && holds.test(op.id)) &&
     c.given.readings.length > 0 &&
     c.plan.heights.values.some((v) => v.height.state !== 'unknown')
   return c.given.walls.flatMap((wall) => [

@@ -1,4 +1,5 @@
-import { derive, type Figure, known, restingOn } from '../figure'
+import { derive, type Figure, restingOn } from '../figure'
+import type { HeightName } from '../kitchen/kinds'
 import type { Kitchen, Unit } from '../kitchen/schema'
 import type { OperationId, StandingState, UnitId } from '../plan/types'
 import type { DayLog, LogEntry } from './schema'
@@ -11,6 +12,8 @@ export interface Achieved {
   readonly states: ReadonlyMap<UnitId, StandingState>
   /** Floor under one foot as found, re the line, by `unit.foot`. */
   readonly floorAtFoot: ReadonlyMap<string, Figure>
+  /** Heights whose lines are on the wall already, as they were when they were struck. */
+  readonly struck: ReadonlyMap<HeightName, Figure>
 }
 
 export const nothingAchieved: Achieved = {
@@ -18,7 +21,16 @@ export const nothingAchieved: Achieved = {
   undersides: new Map(),
   states: new Map(),
   floorAtFoot: new Map(),
+  struck: new Map(),
 }
+
+/** What was taken from the plan of its day: heights struck, and units levelled to their lines with no reading of their own. */
+export interface Held {
+  readonly struck: ReadonlyMap<HeightName, Figure>
+  readonly undersides: ReadonlyMap<UnitId, Figure>
+}
+
+export const nothingHeld: Held = { struck: new Map(), undersides: new Map() }
 
 /** Which state a finished operation leaves its unit in, by the operation's kind. */
 const LEAVES: Readonly<Record<string, StandingState>> = {
@@ -44,9 +56,9 @@ export function holdingEntries(log: DayLog): readonly LogEntry[] {
 }
 
 /** What one log comes to. Later entries overrule earlier ones on the same thing. */
-export function achievedBy(kitchen: Kitchen, log: DayLog): Achieved {
+export function achievedBy(kitchen: Kitchen, log: DayLog, held: Held = nothingHeld): Achieved {
   const done = new Set<OperationId>()
-  const undersides = new Map<UnitId, Figure>()
+  const undersides = new Map<UnitId, Figure>(held.undersides)
   const states = new Map<UnitId, StandingState>()
   const floorAtFoot = new Map<string, Figure>()
   for (const entry of holdingEntries(log)) {
@@ -64,7 +76,7 @@ export function achievedBy(kitchen: Kitchen, log: DayLog): Achieved {
       floorAtFoot.set(`${entry.unit}.${entry.foot}`, restingOn(z, [cite]))
     }
   }
-  return { done, undersides, states, floorAtFoot }
+  return { done, undersides, states, floorAtFoot, struck: held.struck }
 }
 
 function undersideOf(entry: LogEntry & { kind: 'set' }, unit: Unit): Figure {
@@ -75,9 +87,3 @@ function undersideOf(entry: LogEntry & { kind: 'set' }, unit: Unit): Figure {
   if (entry.edge === 'underside') return edge
   return derive('mm', { kind: 'achieved' }, [edge, unit.height], (top, height) => top - height)
 }
-
-/** The line itself, for heights read against it. */
-export const theLine: Figure = known(0, 0, 'mm', ['lines.line'], {
-  kind: 'geometry',
-  why: 'the line is height 0',
-})

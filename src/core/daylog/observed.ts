@@ -1,4 +1,5 @@
 import { factId } from '../kitchen/fact-id'
+import { holdingEntries } from './achieved'
 import type { DayLog, LogEntry } from './schema'
 
 /**
@@ -12,7 +13,7 @@ export function withObservations(
 ): { readonly file: unknown; readonly lost: readonly string[] } {
   let out = file
   const lost: string[] = []
-  for (const entry of log.entries) {
+  for (const entry of holdingEntries(log)) {
     for (const [path, value] of patchesOf(entry, out)) {
       const next = put(out, path.split('.'), value)
       if (next === undefined) lost.push(entry.id)

@@ -1,4 +1,5 @@
-import { achievedBy, nothingAchieved } from '../daylog/achieved'
+import { achievedBy, type Held, nothingAchieved, nothingHeld } from '../daylog/achieved'
+import { heldBy } from '../daylog/held'
 import { withObservations } from '../daylog/observed'
 import { parseDayLog } from '../daylog/parse-log'
 import type { DayLog } from '../daylog/schema'
@@ -29,18 +30,22 @@ export function workThrough(kitchenValue: unknown, logValue: unknown = null): Ou
   if (log !== null && !log.ok) return { kind: 'refused', problems: log.error }
   const before = planFile(kitchenValue, null)
   if (log === null || log.value.entries.length === 0 || before.kind === 'refused') return before
-  const after = planFile(kitchenValue, log.value)
+  const held = heldBy(log.value, (entries, so) => {
+    const then = planFile(kitchenValue, entries, so)
+    return then.kind === 'plan' ? then.plan : null
+  })
+  const after = planFile(kitchenValue, log.value, held)
   if (after.kind !== 'plan' || before.kind !== 'plan') return after
   return { kind: 'plan', plan: { ...after.plan, changes: changesBetween(before.plan, after.plan) } }
 }
 
-function planFile(kitchenValue: unknown, log: DayLog | null): Outcome {
+function planFile(kitchenValue: unknown, log: DayLog | null, held: Held = nothingHeld): Outcome {
   const observed = log === null ? { file: kitchenValue, lost: [] } : withObservations(kitchenValue, log)
   const parsed = parseKitchen(observed.file)
   if (!parsed.ok) return { kind: 'refused', problems: parsed.error }
   const region = regionPack(parsed.value.kitchen.region)
   const kitchen = assumeProductDefaults(normalise(parsed.value.kitchen), region)
-  const achieved = log === null ? nothingAchieved : achievedBy(kitchen, log)
+  const achieved = log === null ? nothingAchieved : achievedBy(kitchen, log, held)
   const hash = canonicalHash({
     file: normalise(observed.file),
     log,

@@ -42,11 +42,11 @@ export function figuresIn(
 }
 
 /** The parts of a plan whose figures people act on; operations and reasons repeat them, findings speak of them. */
-const TELLING = ['floor', 'heights', 'lines', 'marks', 'units', 'rails', 'holes'] as const
+const TELLING = ['floor', 'lines', 'marks', 'units', 'rails', 'holes'] as const
 
 /** Every figure people act on, under its name. */
-export function tellingFigures(plan: Pick<Plan, (typeof TELLING)[number]>): Map<string, Figure> {
-  const out = new Map<string, Figure>()
+export function tellingFigures(plan: Pick<Plan, (typeof TELLING)[number] | 'heights'>): Map<string, Figure> {
+  const out = figuresIn(plan.heights.values, new Map(), '/heights/values')
   for (const key of TELLING) figuresIn(plan[key], out, `/${key}`)
   return out
 }

@@ -1,4 +1,5 @@
 import type { Plan, WallFrame } from '../../core/plan/types'
+import { numberText } from '../../core/words/format'
 import { inputName } from '../names'
 import { keyOf, words } from '../words'
 import { HoleTable } from './HoleTable'
@@ -34,6 +35,7 @@ export function WallSheet({ plan, frame, name }: Props) {
           .filter((h) => h.verdict === 'refused')
           .map((h) => (
             <p className="stop" key={h.id}>
+              No hole at {numberText(h.along)}, {numberText(h.height, { signed: true })}:{' '}
               {h.against.map((m) => (
                 <span key={keyOf(m)}>{words(m)} </span>
               ))}

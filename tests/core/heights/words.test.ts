@@ -14,7 +14,8 @@ function spoken(
   stands: readonly (readonly [string, number])[] = [],
 ): readonly Message[] {
   const undersides = new Map(stands.map(([unit, z]) => [unit, known(z, 0, 'mm', ['log'])]))
-  const { survey, positions, worked } = workThrough(kitchen, { ...nothingAchieved, undersides })
+  const struck = new Map([['worktop-top' as const, known(-100, 1, 'mm', ['log'])]])
+  const { survey, positions, worked } = workThrough(kitchen, { ...nothingAchieved, undersides, struck })
   const findings = [...survey.findings, ...positions.findings, ...worked.findings]
   return [
     ...worked.heights.demands.map(({ because }) => because),

@@ -13,6 +13,7 @@ import { legReach } from './leg-reach'
 import { plinthCover } from './plinth-cover'
 import { samePlinth } from './same-plinth'
 import { shimFloor } from './shim-floor'
+import { struck } from './struck'
 import { topLine } from './top-line'
 import { wish } from './wish'
 import { worktopThickness } from './worktop-thickness'
@@ -31,6 +32,7 @@ export const DEMAND_RULES: readonly DemandRule[] = [
   hookOn,
   wish,
   achieved,
+  struck,
   gapOverWorktop,
   topLine,
   samePlinth,

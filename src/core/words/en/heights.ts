@@ -29,6 +29,8 @@ export const heightsWords = {
   'heights.wish.max': 'Wish {wish}: not higher than {max:signed}.',
   'heights.wish.between': 'Wish {wish}: from {min:signed} to {max:signed}.',
   'heights.wish.equals': 'Wish {wish}: in line with another height.',
+  'heights.struck':
+    'Its line is on the wall at {height:signed}; if it has to move, strike it again and rub the old one out.',
   'heights.achieved': '{unit} stands: its underside was set to {height:signed}.',
   'heights.height-demand-unknown': 'The demand {demand} cannot be worked out yet. Not known: {missing}.',
   'heights.height-demand-unknown.ask': 'Find out: {missing}.',
