@@ -41,7 +41,7 @@ test('a line struck after the reading is struck where the reading put it', () =>
 test('a struck line gives way, and is said to, when legs cannot reach it any more', () => {
   const plan = planned(struckOn, { ...lowFoot, drop: 1042 })
   expect(valueAt(plan, base)).not.toBe(valueAt(planned(), base))
-  expect(plan.findings.map((f) => f.id)).toContain('preferred-height-given-up:struck+base-underside')
+  expect(plan.findings.map((f) => f.id)).toContain('preferred-height-given-up:struck:base-underside')
 })
 
 test('a unit levelled to its line stays there; a reading of it overrules that', () => {
