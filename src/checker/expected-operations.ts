@@ -25,12 +25,14 @@ const REGION_ASBESTOS: Readonly<Record<string, number>> = {
 const USUAL_ASBESTOS = 2000
 
 export function expectedOperations(c: Case): ExpectedOperations {
-  const required = new Set([...always(), ...safety(c), ...walls(c), ...units(c), ...parts(c)])
+  const required = new Set([...always(c), ...safety(c), ...walls(c), ...units(c), ...parts(c)])
   const joints = touchingPairs(c)
   return { required, joints, allowed: (id) => required.has(id) || isAllowed(c, id) }
 }
 
-function always(): readonly string[] {
+/** Where no unit is to be fitted nothing has to be made ready for one. */
+function always(c: Case): readonly string[] {
+  if (!c.given.units.some(isCarcass)) return []
   return ['check-delivery:room', 'isolate:room', 'strike:line', 'read-floor:room', 'snag:room']
 }
 
@@ -38,7 +40,7 @@ function safety(c: Case): readonly string[] {
   const { houseBuilt, gas, region, appliances } = c.given
   const before = REGION_ASBESTOS[region ?? ''] ?? USUAL_ASBESTOS
   const old = houseBuilt === null || houseBuilt < before
-  const gasWork = gas !== false || appliances.some((a) => a.fuel === 'gas' || a.fuel === 'both')
+  const gasWork = gas !== false && appliances.some((a) => a.fuel === 'gas' || a.fuel === 'both')
   return [...(old ? ['asbestos-check:room'] : []), ...(gasWork ? ['call-trade:gas'] : [])]
 }
 
@@ -72,7 +74,7 @@ function units(c: Case): readonly string[] {
       .filter(isCarcass)
       .flatMap((unit) => [
         ...(unit.assembled === 'built' ? [] : [`assemble:${unit.id}`]),
-        ...(unit.stands === 'legs' ? [`set-legs:${unit.id}`] : []),
+        ...(unit.stands === 'legs' && hasFeet(c, unit) ? [`set-legs:${unit.id}`] : []),
         ...(isHung(unit) ? hungOperations(c, unit) : standingOperations(unit)),
         ...(unit.fronts > 0 ? [`hang-fronts:${unit.id}`] : []),
       ]),
@@ -93,10 +95,22 @@ function hungOperations(c: Case, unit: GivenUnit): readonly string[] {
     ...[`hang:${unit.id}`, `level:${unit.id}`],
     ...(onHangers ? [`lock:${unit.id}`] : []),
     ...(onHangers && wall !== undefined && isStudWall(wall) ? [`second-fix:${unit.id}`] : []),
-    ...(onHangers && wall !== undefined && !isStudWall(wall) && hasRailZone(unit)
+    ...(onHangers && wall !== undefined && !isStudWall(wall) && hasRailZone(unit) && isScrewed(c, unit)
       ? [`screw-back:${unit.id}`]
       : []),
   ]
+}
+
+/** Nobody can wind legs whose feet are not listed. */
+function hasFeet(c: Case, unit: GivenUnit): boolean {
+  return (c.plan.units.find((u) => u.unit === unit.id)?.legs.length ?? 0) > 0
+}
+
+/** A hole through its back rail is there to be screwed into. */
+function isScrewed(c: Case, unit: GivenUnit): boolean {
+  return c.plan.holes.some(
+    (h) => h.purpose === 'back-rail' && h.verdict !== 'refused' && h.for.includes(unit.id),
+  )
 }
 
 /** The unit has a rail at its back that can be screwed through. */

@@ -65,13 +65,14 @@ describe('the floor under one foot is 4 mm lower than it was read', () => {
   const [unit, foot] = ['base-2', 'front-left'] as const
   const after = planOf([floorFound(unit, foot, 4)])
   const moved = movedFigures(BEFORE, after)
-  /** The leg, its adjuster, the demand that it reaches, and what the operations say of that leg. */
+  /** The leg, its adjuster, the demand that it reaches, and what operations and reasons say of that leg. */
   const dependants = [
     /^units\/base-2\/legs\/front-left\/(floor|extension|turns)$/,
     /^units\/base-2\/adjusters\/[^/]*front-left[^/]*\/(upLeft|downLeft)$/,
     /^heights\/demands\/leg-reach:base-2\.front-left\/(min|max)$/,
     /^operations\/(set-legs|level):base-2\/figures\/[^/]*front-left[^/]*\/figure$/,
     /^operations\/set-legs:base-2\/checks\/[^/]*front-left[^/]*\/target$/,
+    /^reasons\/.*\bset-legs:base-2\b.*\/figures\/\d+$/,
     /^changes\//,
   ]
 

@@ -32,6 +32,11 @@ function patchesOf(entry: LogEntry, file: unknown): readonly (readonly [string, 
 interface RawUnit {
   readonly id: string
   readonly stands?: string | null
+  readonly legs?: Readonly<Record<string, unknown>>
+  readonly hanging?: {
+    readonly heightScrew?: Readonly<Record<string, unknown>>
+    readonly drawInScrew?: Readonly<Record<string, unknown>>
+  }
 }
 
 function triedPatches(
@@ -50,12 +55,25 @@ function triedPatches(
       entry.part === 'leg'
         ? ['units', u.id, 'legs']
         : ['units', u.id, 'hanging', entry.part === 'height-screw' ? 'heightScrew' : 'drawInScrew']
-    const facts: [string, unknown][] = [[factId(...where, 'perTurn'), perTurn]]
-    if (entry.part !== 'leg' && entry.place !== null) facts.push([factId(...where, 'place'), entry.place])
-    if (entry.part === 'height-screw' && entry.clockwise !== null)
+    const sheet = hardwareOf(u, entry.part)
+    const says = (key: string) => u.id !== entry.unit && sheet[key] !== undefined && sheet[key] !== null
+    const facts: [string, unknown][] = says('perTurn') ? [] : [[factId(...where, 'perTurn'), perTurn]]
+    if (entry.part !== 'leg' && entry.place !== null && !says('place'))
+      facts.push([factId(...where, 'place'), entry.place])
+    if (entry.part === 'height-screw' && entry.clockwise !== null && !says('clockwise'))
       facts.push([factId(...where, 'clockwise'), entry.clockwise])
     return facts
   })
+}
+
+/** What a unit's own sheet says of a leg or a screw, as typed. */
+function hardwareOf(
+  unit: RawUnit,
+  part: 'leg' | 'height-screw' | 'draw-in-screw',
+): Readonly<Record<string, unknown>> {
+  const { legs, hanging } = unit
+  if (part === 'leg') return legs ?? {}
+  return (part === 'height-screw' ? hanging?.heightScrew : hanging?.drawInScrew) ?? {}
 }
 
 /** A copy of `value` with the fact at `path` replaced; undefined when there is no such listed thing. */

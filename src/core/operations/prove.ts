@@ -25,7 +25,8 @@ function bayChecks(job: Job): readonly OperationCheck[] {
 export function proveRoom(job: Job): readonly Operation[] {
   const { kitchen, units, context } = job
   const spaces = bays(job)
-  if (units.length === 0 || (kitchen.worktops.length === 0 && spaces.length === 0)) return []
+  const underWorktop = kitchen.worktops.length > 0 || (units.length > 0 && spaces.length > 0)
+  if (!underWorktop) return []
   const top = context.heights.values.find((v) => v.of === 'base-top')?.height
   return [
     operation(job, {
@@ -34,7 +35,7 @@ export function proveRoom(job: Job): readonly Operation[] {
       stage: 'hold-point',
       title: told('prove', 'title'),
       does: [
-        told('prove', 'secured', { count: units.length }),
+        ...when(units.length > 0, told('prove', 'secured', { count: units.length })),
         ...(top === undefined ? [] : [toldFigure('prove', 'tops', { top })]),
         ...when(
           spaces.length > 0,

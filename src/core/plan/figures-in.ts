@@ -3,7 +3,7 @@ import type { Plan } from './types'
 
 /** The id under which a listed thing of the plan is known. */
 function nameOf(item: unknown, index: number): string {
-  if (item !== null && typeof item === 'object') {
+  if (item !== null && typeof item === 'object' && !isFigure(item)) {
     const o = item as Readonly<Record<string, unknown>>
     for (const key of ['id', 'unit', 'foot', 'rail', 'of', 'wall', 'name'] as const) {
       if (typeof o[key] === 'string') return o[key]

@@ -68,7 +68,7 @@ function runsOf(context: Context, ids: readonly UnitId[]): readonly Run[] {
     const rights = here.map((u) => valueOf(u.right))
     const depths = here.map((u) => valueOf(u.depth))
     const undersides = here.map((u) => valueOf(u.underside))
-    if ([...lefts, ...rights, ...depths].some((v) => v === undefined)) return []
+    if ([...lefts, ...rights, ...depths, ...undersides].some((v) => v === undefined)) return []
     return [
       {
         wall,
@@ -76,7 +76,7 @@ function runsOf(context: Context, ids: readonly UnitId[]): readonly Run[] {
         left: Math.min(...(lefts as number[])),
         right: Math.max(...(rights as number[])),
         depth: Math.max(...(depths as number[])),
-        underside: Math.min(...undersides.filter((v) => v !== undefined)),
+        underside: Math.min(...(undersides as number[])),
       },
     ]
   })

@@ -2,7 +2,7 @@ import { useId, useState } from 'react'
 import { hasValue } from '../../core/figure'
 import type { UnitPlan } from '../../core/plan/types'
 import { numberText } from '../../core/words/format'
-import { useActions } from '../app-context'
+import { useActions, useApp } from '../app-context'
 import { readNumber } from './Stepper'
 
 /** Where the unit came to stand: what was reached replaces what was planned. */
@@ -12,7 +12,8 @@ export function SetHeight({ unit }: { readonly unit: UnitPlan }) {
   const isHung = unit.kind === 'wall' || unit.kind === 'corner-wall' || unit.kind === 'bridging'
   const edge = isHung ? 'underside' : 'top'
   const planned = isHung ? unit.underside : unit.top
-  const isRead = planned.from.some((id) => id.startsWith('log.'))
+  // A height may rest on the log without having been read of this unit: on a line that was struck, on a neighbour.
+  const isRead = useApp((s) => hasOwnReading(s.log.entries, unit.unit))
   const [typed, setTyped] = useState(
     hasValue(planned) ? `${Math.round(planned.value)}`.replace('-', '−') : '',
   )
@@ -46,4 +47,18 @@ export function SetHeight({ unit }: { readonly unit: UnitPlan }) {
       </button>
     </form>
   )
+}
+
+type Entry = {
+  readonly id?: unknown
+  readonly kind?: unknown
+  readonly unit?: unknown
+  readonly entry?: unknown
+}
+
+/** Whether a reading of this unit stands in the log and was not called wrong. */
+function hasOwnReading(entries: readonly unknown[], unit: string): boolean {
+  const all = entries as readonly Entry[]
+  const wrong = new Set(all.flatMap((e) => (e.kind === 'correct' ? [e.entry] : [])))
+  return all.some((e) => e.kind === 'set' && e.unit === unit && !wrong.has(e.id))
 }

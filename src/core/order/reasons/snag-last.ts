@@ -16,6 +16,10 @@ const SEEN: readonly string[] = [
   'hang-fronts',
   'join',
   'prove',
+  'trace',
+  'find-studs',
+  'mark-holes',
+  'fit-nogging',
 ]
 
 /** The last walk round comes after everything that is walked round. */
@@ -35,7 +39,7 @@ export const snagLast: OrderRule = (job, work) => {
         figure === undefined
           ? because('snag-last.no-figure', { what })
           : because('snag-last', { what, figure }),
-      facts: madeBy(job, before),
+      facts: before.wall === null ? madeBy(job, before) : [...madeBy(job, before), `walls.${before.wall}`],
     })
   })
 }
