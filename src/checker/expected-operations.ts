@@ -24,10 +24,19 @@ const REGION_ASBESTOS: Readonly<Record<string, number>> = {
 }
 const USUAL_ASBESTOS = 2000
 
+/** Work on the room as a whole does no harm where no unit calls for it. */
+const FOR_THE_ROOM: ReadonlySet<string> = new Set([
+  'check-delivery:room',
+  'isolate:room',
+  'strike:line',
+  'read-floor:room',
+  'snag:room',
+])
+
 export function expectedOperations(c: Case): ExpectedOperations {
   const required = new Set([...always(c), ...safety(c), ...walls(c), ...units(c), ...parts(c)])
   const joints = touchingPairs(c)
-  return { required, joints, allowed: (id) => required.has(id) || isAllowed(c, id) }
+  return { required, joints, allowed: (id) => required.has(id) || isAllowed(c, id) || FOR_THE_ROOM.has(id) }
 }
 
 /** Where no unit is to be fitted nothing has to be made ready for one. */
@@ -39,7 +48,7 @@ function always(c: Case): readonly string[] {
 function safety(c: Case): readonly string[] {
   const { houseBuilt, gas, region, appliances } = c.given
   const before = REGION_ASBESTOS[region ?? ''] ?? USUAL_ASBESTOS
-  const old = houseBuilt === null || houseBuilt < before
+  const old = c.given.units.some(isCarcass) && (houseBuilt === null || houseBuilt < before)
   const gasWork = gas !== false && appliances.some((a) => a.fuel === 'gas' || a.fuel === 'both')
   return [...(old ? ['asbestos-check:room'] : []), ...(gasWork ? ['call-trade:gas'] : [])]
 }

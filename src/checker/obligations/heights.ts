@@ -35,8 +35,10 @@ function checkKnown(c: Case, group: Group): void {
   const everywhere = [
     ...(['base', 'wall', 'tall'] as const).flatMap((g) => groupMissing(c, g)),
     ...c.given.units.filter((u) => isCarcass(u) && u.stands === null).map((u) => `units.${u.id}.stands`),
+    // What an appliance needs under the worktop, where nobody has looked it up.
+    ...c.given.appliances.flatMap((a) => [a.heightMin, a.workingGap].flatMap((m) => m.missing)),
     ...ownDemands(c)
-      .filter((d) => d.id.startsWith('plinth-cover:') || d.id.startsWith('wish:'))
+      .filter((d) => /^(plinth-cover|wish|bay-in|bay-max|bay-out):/.test(d.id))
       .flatMap((d) => [d.min, d.max, ...(d.rests ?? [])].flatMap((m) => m?.missing ?? [])),
   ]
   const product = missing.every((id) => !id.startsWith('floor') && !id.startsWith('walls'))

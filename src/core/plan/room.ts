@@ -31,6 +31,13 @@ export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: bool
 
 /** The floor as bare numbers, for asking many times. A reading not taken leaves its triangles without a height. */
 interface FloorPieces {
+  /** Sides of the triangles, each once, where both ends are known. */
+  readonly folds: readonly {
+    readonly from: PlanPoint
+    readonly to: PlanPoint
+    readonly zFrom: number
+    readonly zTo: number
+  }[]
   readonly plane: FloorSurface['plane']
   readonly points: readonly { readonly at: PlanPoint; readonly z: number }[]
   readonly triangles: readonly {
@@ -47,6 +54,7 @@ function floorPieces({
   const byId = new Map(points.map((p) => [p.id, p]))
   return {
     plane,
+    folds: foldsOf(triangles, byId),
     points: points.flatMap(({ at, z }) => (z.state === 'unknown' ? [] : [{ at, z: z.value }])),
     triangles: triangles.flatMap(({ readings }) => {
       const [a, b, c] = readings.map((id) => byId.get(id))
@@ -56,7 +64,49 @@ function floorPieces({
   }
 }
 
-/** Highest floor under a polygon: at its corners and at every reading inside it; null where nothing can be said. */
+type Point = FloorSurface['points'][number]
+
+function foldsOf(
+  triangles: FloorSurface['triangles'],
+  byId: ReadonlyMap<string, Point>,
+): FloorPieces['folds'] {
+  const seen = new Set<string>()
+  return triangles.flatMap(({ readings: [a, b, c] }) =>
+    [
+      [a, b],
+      [b, c],
+      [c, a],
+    ].flatMap(([p = '', q = '']) => {
+      const name = p < q ? `${p} ${q}` : `${q} ${p}`
+      const [from, to] = [byId.get(p), byId.get(q)]
+      if (seen.has(name) || from === undefined || to === undefined) return []
+      seen.add(name)
+      const [zFrom, zTo] = [valueOf(from.z), valueOf(to.z)]
+      return zFrom === undefined || zTo === undefined ? [] : [{ from: from.at, to: to.at, zFrom, zTo }]
+    }),
+  )
+}
+
+/** Where a fold crosses the sides of a polygon, as shares of its length. */
+function crossings(from: PlanPoint, to: PlanPoint, polygon: readonly PlanPoint[]): readonly number[] {
+  const [dx, dy] = [to.x - from.x, to.y - from.y]
+  const out: number[] = []
+  polygon.forEach((p, i) => {
+    const q = polygon[(i + 1) % polygon.length] as PlanPoint
+    const [ex, ey] = [q.x - p.x, q.y - p.y]
+    const cross = dx * ey - dy * ex
+    if (Math.abs(cross) < 1e-9) return
+    const share = ((p.x - from.x) * ey - (p.y - from.y) * ex) / cross
+    const along = ((p.x - from.x) * dy - (p.y - from.y) * dx) / cross
+    if (share >= 0 && share <= 1 && along >= 0 && along <= 1) out.push(share)
+  })
+  return out
+}
+
+/**
+ * Highest floor under a polygon: at its corners, at every reading inside it, and where its sides cross the folds between
+ * triangles, since a ridge may run across it; null where nothing can be said.
+ */
 function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number | null {
   let highest: number | null = null
   const meet = (z: number | null) => {
@@ -64,6 +114,9 @@ function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number
   }
   for (const corner of polygon) meet(floorAt(floor, corner))
   for (const { at, z } of floor.points) if (pointIn(polygon, at)) meet(z)
+  for (const { from, to, zFrom, zTo } of floor.folds) {
+    for (const share of crossings(from, to, polygon)) meet(zFrom + (zTo - zFrom) * share)
+  }
   return highest
 }
 

@@ -123,7 +123,9 @@ function isAllowed(subject: ViewSubject, d: Direction): boolean {
   return subject.facing === null || turnBetween(d.azimuth, azimuthOf(subject.facing)) <= WIDEST + 1e-9
 }
 
-const showsAll = ({ seen }: View) => seen.fixings >= 1 && seen.part >= PART_ENOUGH
+/** The share is reckoned from a few spots, so a little more than enough is asked of it. */
+const MARGIN = 0.1
+const showsAll = ({ seen }: View) => seen.fixings >= 1 && seen.part >= PART_ENOUGH + MARGIN
 
 /** What a view scores that lacks nothing and fills its picture as well as most can: then others needn't be tried. */
 function idealScore(subject: ViewSubject): number {
@@ -195,7 +197,7 @@ function total(
   turn: number,
 ): number {
   const enough = Math.min(1, seen.part / 0.9)
-  const isLacking = seen.part < PART_ENOUGH && subject.moments.length > 0 ? 2 : 0
+  const isLacking = seen.part < PART_ENOUGH + MARGIN && subject.moments.length > 0 ? 2 : 0
   // Where nothing is in hand, what it happens to is all there is to see.
   const isBare = subject.moments.length === 0 && subject.fixings.length === 0
   return (

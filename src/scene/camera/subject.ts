@@ -36,7 +36,10 @@ export function viewSubject(plan: Plan, standing: Standing, room: RoomShape, asp
     moments,
     fixings,
     place,
-    frame: wall === undefined ? wholeRoom(room) : [...must, ...wallWindow(room, wall, must, aspect)],
+    frame:
+      wall === undefined
+        ? wholeRoom(room)
+        : [...must, ...wallWindow(room, wall, must, aspect, closeUp(plan, standing))],
     blockers: blockersOf(standing),
     lowestEye: Math.max(...room.outline.map((p) => room.floorOr(p)), -10_000) + 500,
     screens: room.walls.map((w) => ({
@@ -282,28 +285,45 @@ function wholeRoom(room: RoomShape): readonly RoomPoint[] {
   return [...room.outline.map((p) => ({ ...p, z: room.floorOr(p) })), ...tops]
 }
 
+/** Room shown round a unit that is drilled through or for, mm: near enough that its holes stand apart. */
+const CLOSE_UP = 300
+
+/** Heights between which the wall is shown while one or two units are drilled for; null: from floor to top. */
+function closeUp(plan: Plan, { operation, holes }: Standing): readonly [number, number] | null {
+  if (operation === null || !holes.some((h) => h.isNow)) return null
+  const units = plan.units.filter((u) => operation.on.includes(u.unit))
+  const heights = units.flatMap(({ underside, top }) =>
+    underside.state === 'unknown' || top.state === 'unknown' ? [] : [underside.value, top.value],
+  )
+  if (units.length === 0 || units.length > 2 || heights.length === 0) return null
+  return [Math.min(...heights) - CLOSE_UP, Math.max(...heights) + CLOSE_UP]
+}
+
 /** The stretch of wall round what the operation is about, floor to top, as wide as the picture has room for. */
 function wallWindow(
   room: RoomShape,
   wall: WallFrame,
   must: readonly RoomPoint[],
   aspect: number,
+  between: readonly [number, number] | null,
 ): readonly RoomPoint[] {
   const { origin, alongDir } = wall
   const end = lengthOf(wall)
   const along = must.map((p) => (p.x - origin.x) * alongDir.x + (p.y - origin.y) * alongDir.y)
   const low = along.length === 0 ? 0 : Math.max(0, Math.min(...along))
   const high = along.length === 0 ? end : Math.min(end, Math.max(...along))
-  const top = room.topOf(wall).z
-  const floor = floorUnder(room, wall, (low + high) / 2)
-  const wanted = Math.min(end, Math.max(high - low + 2 * ASIDE, (top - floor) * aspect * 1.1))
+  const under = floorUnder(room, wall, (low + high) / 2)
+  const floor = between === null ? under : Math.max(under, between[0])
+  const top = between === null ? room.topOf(wall).z : Math.min(room.topOf(wall).z, between[1])
+  const aside = between === null ? ASIDE : CLOSE_UP
+  const wanted = Math.min(end, Math.max(high - low + 2 * aside, (top - floor) * aspect * 1.1))
   const start = Math.max(0, Math.min(end - wanted, (low + high - wanted) / 2))
   return [start, start + wanted].flatMap((a) => {
     const point = (out: number, z: number): RoomPoint => {
       const [x, y] = onWall(wall)(a, out, z)
       return { x, y, z }
     }
-    return [point(0, floor), point(0, top), point(BEFORE, floor)]
+    return [point(0, floor), point(0, top), ...(floor === under ? [point(BEFORE, floor)] : [])]
   })
 }
 

@@ -41,7 +41,8 @@ export function sketchHoles(
       dot(sketch, part, 'ring', isNow ? palette.chalk : palette.paper, at)
       dot(sketch, part, 'dot', palette.brass, at)
     } else {
-      const pen = { weight: isNow ? 'bold' : 'fine', colour: isNow ? palette.chalk : palette.pencil } as const
+      // The cross being made lies over the lines it is made on.
+      const pen = { weight: isNow ? 'bar' : 'fine', colour: isNow ? palette.chalk : palette.pencil } as const
       stroke(sketch, part, pen, along(-CROSS, 0), along(CROSS, 0))
       stroke(sketch, part, pen, along(0, -CROSS), along(0, CROSS))
     }

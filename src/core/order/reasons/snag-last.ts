@@ -20,6 +20,8 @@ const SEEN: readonly string[] = [
   'find-studs',
   'mark-holes',
   'fit-nogging',
+  'drill-rail',
+  'fix-rail',
 ]
 
 /** The last walk round comes after everything that is walked round. */
