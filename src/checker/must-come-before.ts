@@ -111,6 +111,7 @@ function ofUnit(c: Case, unit: GivenUnit): readonly Must[] {
     ),
     must('assembled before placed', op('assemble'), up),
     must('assembled before legs', op('assemble'), op('set-legs'), false),
+    must('floor before legs', 'read-floor:room', op('set-legs'), false),
     must('assembled before hangers', op('assemble'), op('fit-hangers'), false),
     must('legs before placed', op('set-legs'), groupOf(unit) === 'tall' ? op('place') : up),
     must('hangers before hung', op('fit-hangers'), op('hang')),

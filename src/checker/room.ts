@@ -107,12 +107,24 @@ export function wallRectangle(frame: Frame, a0: number, a1: number, o0: number, 
 /** Thickness given to a wall on the plan: enough that nothing passes through it between two places. */
 const WALL_STRIP = 20
 
+/** A wall turned to end at (0, 0), by the hair that the measured walls miss it. */
+function backTo(frame: Frame, length: number): Frame {
+  const { origin } = frame
+  const reach = Math.hypot(origin.x, origin.y)
+  if (reach === 0 || Math.abs(reach - length) > 100) return frame
+  const alongDir = { x: -origin.x / reach, y: -origin.y / reach }
+  return { ...frame, alongDir, outDir: { x: alongDir.y, y: -alongDir.x } }
+}
+
 /** Every placed wall as a strip behind its finished face. */
 export function wallStrips(room: Room): readonly { readonly wall: string; readonly strip: Polygon }[] {
-  return [...room.frames.values()].flatMap((frame) => {
+  const frames = [...room.frames.values()]
+  return frames.flatMap((frame, i) => {
     const length = frame.wall.length.value
     if (!frame.placed || length === null) return []
-    return [{ wall: frame.wall.id, strip: wallRectangle(frame, 0, length, -WALL_STRIP, 0) }]
+    // Measured walls never close to the hair: the last one of a closed room runs to where the first began.
+    const closing = room.closed && i === frames.length - 1 ? backTo(frame, length) : frame
+    return [{ wall: frame.wall.id, strip: wallRectangle(closing, 0, length, -WALL_STRIP, 0) }]
   })
 }
 

@@ -64,7 +64,9 @@ function checkOperation(c: Case, op: Operation, index: number): void {
 }
 
 function saidToBeStuck(c: Case, unit: string): boolean {
-  return c.plan.findings.some((f) => f.weight === 'stop' && f.about.includes(unit))
+  return c.plan.findings.some(
+    (f) => (f.weight === 'stop' || f.rule === 'unit-in-something-fixed') && f.about.includes(unit),
+  )
 }
 
 /** Units that have left the floor they were delivered to by an operation before this one. */

@@ -1,18 +1,19 @@
-import { sortedIds } from '../figure'
+import { type Figure, sortedIds } from '../figure'
 import type { Kitchen } from '../kitchen/schema'
 import { message } from '../message'
 import type { RegionPack } from '../region/region'
 import { figuresIn } from './figures-in'
 import { finding } from './finding'
-import type { Finding, UnitPlan } from './types'
+import type { Finding, Hole, UnitPlan } from './types'
 
 /** What is to be said of the kitchen as a whole: no region chosen, sizes assumed. */
 export function generalFindings(
   kitchen: Kitchen,
   region: RegionPack | null,
   units: readonly UnitPlan[],
+  holes: readonly Hole[],
 ): readonly Finding[] {
-  return [...regionNotChosen(region), ...assumedFigures(kitchen, units)]
+  return [...regionNotChosen(region), ...assumedFigures(kitchen, units, holes)]
 }
 
 function regionNotChosen(region: RegionPack | null): readonly Finding[] {
@@ -33,20 +34,31 @@ function regionNotChosen(region: RegionPack | null): readonly Finding[] {
   ]
 }
 
-/** Sizes nobody has confirmed, once each; what rests on them is marked wherever it is shown. */
-function assumedFigures(kitchen: Kitchen, units: readonly UnitPlan[]): readonly Finding[] {
-  const facts = new Set<string>()
-  for (const figure of figuresIn([kitchen.units, kitchen.finishing, kitchen.appliances]).values()) {
-    if (figure.state === 'assumed') for (const id of figure.from) facts.add(id)
-  }
-  if (facts.size === 0 || units.length === 0) return []
-  const ids = sortedIds(facts)
+/**
+ * Sizes nobody has confirmed, once each; what rests on them is marked wherever it is shown. Sizes that no file can hold,
+ * such as the thickness of a wall plate, show only in what rests on them: those figures are counted.
+ */
+function assumedFigures(
+  kitchen: Kitchen,
+  units: readonly UnitPlan[],
+  holes: readonly Hole[],
+): readonly Finding[] {
+  const isAssumed = (figure: Figure) => figure.state === 'assumed'
+  const facts = [...figuresIn([kitchen.units, kitchen.finishing, kitchen.appliances]).values()].filter(
+    isAssumed,
+  )
+  const resting = [...figuresIn([units, holes]).values()].filter(isAssumed)
+  if (units.length === 0 || facts.length + resting.length === 0) return []
+  const ids = sortedIds(facts.flatMap((figure) => figure.from))
   return [
     finding({
       rule: 'assumed-figures',
       subjects: ['kitchen'],
       weight: 'note',
-      say: message('assumed-figures', { count: ids.length, which: ids.slice(0, 12).join(', ') }),
+      say:
+        ids.length === 0
+          ? message('assumed-figures.resting', { count: resting.length })
+          : message('assumed-figures', { count: ids.length, which: ids.slice(0, 12).join(', ') }),
       from: ids,
       basis: {
         kind: 'common-practice',

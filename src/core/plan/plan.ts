@@ -106,7 +106,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     ...entry.findings,
     ...operationFindings(context),
     ...wishes.findings,
-    ...generalFindings(kitchen, region, units),
+    ...generalFindings(kitchen, region, units, fixings.holes),
   ])
   const all = [...reasons, ...wishes.reasons]
   const trapped = entry.trapped

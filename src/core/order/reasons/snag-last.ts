@@ -16,6 +16,8 @@ const SEEN: readonly string[] = [
   'hang-fronts',
   'join',
   'prove',
+  'set-out-heights',
+  'set-out-widths',
   'trace',
   'find-studs',
   'mark-holes',

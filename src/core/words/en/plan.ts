@@ -9,6 +9,8 @@ export const planWords = {
     'Nobody has said which country this is. Where cables are to be expected and who must be called differs, so no hole can be judged until it is chosen.',
   'assumed-figures':
     '{count} sizes are assumed and not confirmed: {which}. Everything that rests on them is marked.',
+  'assumed-figures.resting':
+    '{count} figures rest on usual sizes that nobody has confirmed, such as the thickness of a plate or bracket or the density of board. Each is marked.',
   'stand-up-not-known':
     'Whether {unit} can be stood up cannot be told: it swings through {needed}, and the room over it is {ceiling}. Measure the ceiling over the whole swing.',
   'in-one-another': '{unit} and {other} are in one another by {by} mm where they end up.',
