@@ -66,15 +66,16 @@ function walls(c: Case): readonly string[] {
   const drilled = drilledWalls(c)
   return c.given.walls.flatMap((wall) => [
     ...(wallsWithUnits(c).has(wall.id) ? [`set-out-heights:${wall.id}`, `set-out-widths:${wall.id}`] : []),
-    ...(drilled.has(wall.id) ? [`trace:${wall.id}`, `mark-holes:${wall.id}`] : []),
+    ...(drilled.has(wall.id) || wall.noggings.length > 0 ? [`trace:${wall.id}`] : []),
+    ...(drilled.has(wall.id) ? [`mark-holes:${wall.id}`] : []),
     ...(drilled.has(wall.id) && isStudWall(wall) ? [`find-studs:${wall.id}`] : []),
     ...wall.noggings.map((nogging) => `fit-nogging:${wall.id}.${nogging.id}`),
   ])
 }
 
-/** `second.<unit>.<timber>-1` goes into that timber. */
+/** `second.<unit>.<timber>-1` goes into that timber; so do holes of a cleat or a back rail. */
 export function holeTimber(hole: string): string | null {
-  return /^second\.[^.]+\.(.+)-\d+$/.exec(hole)?.[1] ?? null
+  return /^(?:second|cleat|back-rail)\.[^.]+\.(.+)-\d+$/.exec(hole)?.[1] ?? null
 }
 
 function units(c: Case): readonly string[] {
@@ -232,7 +233,11 @@ export function jointOf(op: Operation): readonly string[] | null {
 
 /** Units on stud walls that too few studs stand behind: timber has to be put in for them first. */
 export function timberLacking(c: Case): readonly string[] {
-  return timberNeeded(c).filter((unit) => !c.plan.operations.some((op) => isTimberFor(op.id, unit)))
+  return timberNeeded(c).flatMap(({ unit, purpose }) => {
+    const wall = c.units.get(unit)?.wall ?? ''
+    const id = `fit-nogging:${wall}.nogging-${unit}-${purpose}`
+    return c.place.has(id) ? [] : [id]
+  })
 }
 
 /** `fit-nogging:<wall>.nogging-<unit>…` */

@@ -62,12 +62,20 @@ export function expectedHoles(c: Case): readonly HoleGroup[] {
     ...units
       .filter((u) => u.unit.stands === 'back-rail-screws')
       .flatMap((u) => sideGroups(c, u, 'back-rail', backRailMiddle(c, u.unit), moving)),
+    ...units
+      .filter((u) => u.unit.stands === 'cleat')
+      .map((u) => moving(`cleat.${u.unit.id}.`, (how) => cleatHoles(c, u, how))),
   ]
 }
 
-/** Units on stud walls for whose second fixings, or restraint, too few studs stand behind them. */
-export function timberNeeded(c: Case): readonly string[] {
-  return [...c.units.values()].flatMap((at) => {
+/** A unit that too little timber stands behind, and the fixing it is needed for. */
+export interface TimberNeed {
+  readonly unit: string
+  readonly purpose: 'second-fixing' | 'tall-restraint'
+}
+
+export function timberNeeded(c: Case): readonly TimberNeed[] {
+  return [...c.units.values()].flatMap((at): readonly TimberNeed[] => {
     const wall = wallOf(c, at.wall)
     if (wall === undefined || !isStudWall(wall) || !isKnown(at.left) || !isKnown(at.unit.board)) return []
     const tall = groupOf(at.unit) === 'tall'
@@ -78,7 +86,7 @@ export function timberNeeded(c: Case): readonly string[] {
     const enough = holes.filter((hole) => !hole.optional).length >= (tall ? 1 : 2)
     // Timber of the file may be at the right height, when that is not known.
     const open = !isKnown(height) && wall.noggings.length > 0
-    return enough || open ? [] : [at.unit.id]
+    return enough || open ? [] : [{ unit: at.unit.id, purpose: tall ? 'tall-restraint' : 'second-fixing' }]
   })
 }
 
@@ -178,13 +186,55 @@ function railHoles(c: Case, rail: GivenRail, how: Refusing): readonly ExpectedHo
     return railStuds(c, rail).map((stud) => hole(stud.id, fromLeft(wall, stud.centre), stud.id))
   }
   const { from, to } = railEnds(c, rail)
+  return inARow(c, from, to, rail.maxSpacing.value ?? USUAL_SPACING, how, (name, along) => ({
+    ...hole(name, along, null),
+    alongOpen: !isKnown(height),
+  }))
+}
+
+/** Holes evenly from near one end to near the other, no further apart than allowed. */
+function inARow(
+  c: Case,
+  from: Measure,
+  to: Measure,
+  apart: number,
+  how: Refusing,
+  hole: (name: string, along: Measure) => ExpectedHole,
+): readonly ExpectedHole[] {
   if (from.value === null || to.value === null) return []
   const span = Math.max(0, to.value - from.value - 2 * RAIL_END)
-  const bays = Math.max(1, Math.ceil(span / (rail.maxSpacing.value ?? USUAL_SPACING) - 1e-9))
-  return Array.from({ length: bays + 1 }, (_, i) => {
-    const along = work([from, to], (a = 0) => a + RAIL_END + (span * i) / bays)
-    return { ...hole(`${i + 1}`, along, null), alongOpen: !isKnown(height) }
-  }).flatMap((own) => [own, ...besides(c, own, from.value ?? 0, to.value ?? 0, how)])
+  const bays = Math.max(1, Math.ceil(span / apart - 1e-9))
+  return Array.from({ length: bays + 1 }, (_, i) =>
+    hole(
+      `${i + 1}`,
+      work([from, to], (a = 0) => a + RAIL_END + (span * i) / bays),
+    ),
+  ).flatMap((own) => [own, ...besides(c, own, from.value ?? 0, to.value ?? 0, how)])
+}
+
+/** A cleat is fixed to the wall behind one unit as a rail is behind several, level with the unit's back rail. */
+function cleatHoles(c: Case, at: UnitStretch, how: Refusing): readonly ExpectedHole[] {
+  const wall = wallOf(c, at.wall)
+  if (wall === undefined) return []
+  const from = plus(at.left, RAIL_INSET)
+  const to = plus(at.right, -RAIL_INSET)
+  const common = { wall: wall.id, purpose: 'cleat', height: backRailMiddle(c, at.unit) }
+  const optional = wall.construction === null
+  const hole = (name: string, along: Measure, stud: string | null): ExpectedHole => ({
+    ...common,
+    id: `cleat.${at.unit.id}.${name}`,
+    along,
+    stud,
+    optional,
+    alongOpen: !isKnown(common.height),
+  })
+  if (!isStudWall(wall))
+    return inARow(c, from, to, USUAL_SPACING, how, (name, along) => hole(name, along, null))
+  if (from.value === null || to.value === null) return []
+  const studs = usableStuds(wall, from.value + STUD_INSIDE_RAIL, to.value - STUD_INSIDE_RAIL)
+    .filter((stud) => !how.timber || stud.material !== 'steel')
+    .map((stud) => hole(stud.id, fromLeft(wall, stud.centre), stud.id))
+  return [...studs, ...noggingHoles(c, wall, at, 'cleat', 'cleat', common.height, studs)]
 }
 
 /** Beside a refused hole of a rail there may be others, 10 mm and more to its left and right, as far as the rail goes. */

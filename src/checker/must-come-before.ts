@@ -116,6 +116,7 @@ function ofUnit(c: Case, unit: GivenUnit): readonly Must[] {
     must('legs before placed', op('set-legs'), groupOf(unit) === 'tall' ? op('place') : up),
     must('hangers before hung', op('fit-hangers'), op('hang')),
     must('heights before placed', `set-out-heights:${unit.wall}`, up, false),
+    must('widths before placed', `set-out-widths:${unit.wall}`, up, false),
     ...(isHung(unit) ? ofHung(c, unit) : []),
     ...neededTimber(c, unit),
     ...chain('standing before levelled, levelled before fixed', [op('place'), op('level'), op('fix')]),

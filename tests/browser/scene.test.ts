@@ -1,9 +1,12 @@
 /** The 3D view in a real browser: what can really be seen, what it costs, what it asks the network for. */
-import { rmSync } from 'node:fs'
+import { readFileSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { workThrough } from '../../src/core/plan/entry'
 import { overlap } from '../../src/scene/labels/place-labels'
 import { launchChromium } from '../support/chromium'
+import { ROOT } from '../support/root'
 import { samplePlan } from '../support/sample-plan'
 import { buildGallery } from '../support/scene-gallery/build-gallery'
 import type { Shown } from '../support/scene-gallery/main'
@@ -106,6 +109,46 @@ describe('what is really seen, counted in pixels', () => {
     if (u.left.state === 'unknown' || u.right.state === 'unknown') return false
     return u.left.value <= along.value && along.value <= u.right.value && unit !== undefined
   }
+})
+
+describe('what is really seen in a planned kitchen', () => {
+  test.each(['l-shape', 'one-wall'])(
+    '%s: every part in hand and every mark drilled or made',
+    async (scene) => {
+      const file: unknown = JSON.parse(readFileSync(join(ROOT, `scenes/${scene}.dryrun.json`), 'utf8'))
+      const outcome = workThrough(file)
+      if (outcome.kind !== 'plan') throw new Error(`${scene} gives no plan`)
+      const { plan } = outcome
+      const { page, close } = await open(900, 600)
+      await page.evaluate((p) => {
+        window.galleryPlan = p
+      }, plan)
+      const lacking: string[] = []
+      let counted = 0
+      for (const operation of plan.operations) {
+        const unit = plan.paths[operation.path ?? -1]?.unit ?? operation.changes[0]?.unit
+        const isUnitDrawn = unit !== undefined && operation.kind !== 'assemble'
+        const wanted = [
+          ...(isUnitDrawn ? [{ name: `unit:${unit}`, share: PART }] : []),
+          ...plan.holes
+            .filter((h) => h.verdict !== 'refused' && operation.holes.includes(h.id))
+            .map((h) => ({ name: `hole:${h.id}`, share: MARK })),
+        ]
+        if (wanted.length === 0) continue
+        const all = await count(page, operation.id, 0)
+        for (const { name, share } of wanted) {
+          const alone = (await count(page, operation.id, 0, [name]))[name] ?? 0
+          const seen = (all[name] ?? 0) / alone
+          counted += 1
+          if (!(seen >= share)) lacking.push(`${operation.id}: ${name} ${seen.toFixed(2)} of ${alone} px`)
+        }
+      }
+      expect(counted).toBeGreaterThan(20)
+      expect(lacking).toEqual([])
+      await close()
+    },
+    600_000,
+  )
 })
 
 describe('what it costs', () => {

@@ -53,13 +53,19 @@ function bandFigures(bands: readonly Band[], into: Map<string, Figure>): void {
   }
 }
 
-/** Every figure of a plan by its name, edges of bands among them; the words of sentences, which only repeat them, not. */
+/**
+ * Names that are looked at elsewhere or say nothing here: words of sentences; lists by position, in reasons and findings,
+ * which repeat figures that have a name; the height a tall unit swings through, which goes by the side over which a free
+ * way of standing it up was found, and a way is chosen, not worked out from one fact.
+ */
+const REPEATED =
+  /\/(say|because|does|against|ask|title|label|cautions)(\/|$)|\/figures\/\d+$|^units\/[^/]+\/standUp\/needed$|^operations\/stand-up:[^/]+\/figures\/needed\/figure$/
+
+/** Every figure of a plan by its name, edges of bands among them. */
 export function figuresOf(plan: Plan): ReadonlyMap<string, Figure> {
   const all = figuresIn(plan)
   bandFigures(plan.bands, all)
-  return new Map(
-    [...all].filter(([name]) => !/\/(say|because|does|against|ask|title|label|cautions)(\/|$)/.test(name)),
-  )
+  return new Map([...all].filter(([name]) => !REPEATED.test(name)))
 }
 
 const shown = (figure: Figure | undefined): string =>

@@ -20,12 +20,8 @@ export function checkOperations(c: Case): void {
     const there = ways.filter((id) => counts.has(id)).length
     if (there !== 1) c.refuse('operation missing', ways.join(' or '), `the part is fitted ${there} times`)
   }
-  for (const unit of timberLacking(c)) {
-    c.refuse(
-      'operation missing',
-      `fit-nogging for ${unit}`,
-      'too little timber is behind it, and none is put in',
-    )
+  for (const id of timberLacking(c)) {
+    c.refuse('operation missing', id, 'too little timber is behind the unit, and none is put in')
   }
   checkJoints(c, expected.joints)
   for (const op of operations) checkIdentity(c, op)

@@ -197,7 +197,8 @@ function total(
   turn: number,
 ): number {
   const enough = Math.min(1, seen.part / 0.9)
-  const isLacking = seen.part < PART_ENOUGH + MARGIN && subject.moments.length > 0 ? 2 : 0
+  const isBarelySeen = seen.part < PART_ENOUGH + MARGIN && subject.moments.length > 0
+  const lacking = isBarelySeen ? (seen.part < PART_ENOUGH ? 2 : 1) : 0
   // Where nothing is in hand, what it happens to is all there is to see.
   const isBare = subject.moments.length === 0 && subject.fixings.length === 0
   return (
@@ -209,7 +210,7 @@ function total(
     0.6 * manner.height +
     0.8 * manner.fill -
     turn -
-    isLacking
+    lacking
   )
 }
 

@@ -1,11 +1,13 @@
 import type { Standing } from '../../core/plan/standing-at'
-import type { Plan } from '../../core/plan/types'
+import type { Hole, Plan } from '../../core/plan/types'
 import { palette } from '../palette'
 import { dot, type Point, type Sketch, stroke } from '../sketch'
 import { placedWall } from '../wall-place'
 import { holePlace } from './hole-place'
 
-const CROSS = 16
+const CROSS = { alone: 16, twin: 9 }
+/** Holes nearer each other than this, mm, as in one wall plate, get smaller marks so that none covers the other. */
+const TWIN = 60
 const BAR = 22
 
 /**
@@ -31,6 +33,7 @@ export function sketchHoles(
       y + wall.alongDir.y * da,
       z + dz,
     ]
+    const isTwin = standing.holes.some((other) => other.hole !== hole && isNear(other.hole, hole))
     if (hole.verdict === 'refused') {
       // A refused place speaks while somebody marks or drills on its wall, and is quiet after.
       if (!isNow && !standing.bands.boldOn.includes(hole.wall)) continue
@@ -38,13 +41,20 @@ export function sketchHoles(
       dot(sketch, part, 'dot', palette.paper, at)
       stroke(sketch, part, { weight: 'bar', colour: palette.refused }, along(-BAR, -BAR), along(BAR, BAR))
     } else if (state === 'drilled') {
-      dot(sketch, part, 'ring', isNow ? palette.chalk : palette.paper, at)
+      if (!isTwin) dot(sketch, part, 'ring', isNow ? palette.chalk : palette.paper, at)
       dot(sketch, part, 'dot', palette.brass, at)
     } else {
       // The cross being made lies over the lines it is made on.
       const pen = { weight: isNow ? 'bar' : 'fine', colour: isNow ? palette.chalk : palette.pencil } as const
-      stroke(sketch, part, pen, along(-CROSS, 0), along(CROSS, 0))
-      stroke(sketch, part, pen, along(0, -CROSS), along(0, CROSS))
+      const arm = isTwin ? CROSS.twin : CROSS.alone
+      stroke(sketch, part, pen, along(-arm, 0), along(arm, 0))
+      stroke(sketch, part, pen, along(0, -arm), along(0, arm))
     }
   }
+}
+
+function isNear(a: Hole, b: Hole): boolean {
+  if (a.wall !== b.wall || a.along.state === 'unknown' || b.along.state === 'unknown') return false
+  if (a.height.state === 'unknown' || b.height.state === 'unknown') return false
+  return Math.hypot(a.along.value - b.along.value, a.height.value - b.height.value) < TWIN
 }
