@@ -75,7 +75,11 @@ export function bandsOf(given: Given, room: Room, levels: Levels, wall: GivenWal
   return {
     bands: parts.flatMap((p) => p.bands),
     unknown: parts.flatMap((p) => p.unknown),
-    unsure: parts.some((p) => p.unknown.length > 0) || hasUnsure(wall) || ceilingUnsure(given, levels),
+    unsure:
+      parts.some((p) => p.unknown.length > 0) ||
+      hasUnsure(wall) ||
+      ceilingUnsure(given, levels) ||
+      floorUnsure(given, levels, region),
   }
 }
 
@@ -95,6 +99,13 @@ function hasUnsure(wall: GivenWall): boolean {
         [fromLeft(wall, along), wall.thickness, ...sizes].some((m) => m.value === null),
     )
   )
+}
+
+/** A floor reading without a place or a level, where bands are counted from the floor. */
+function floorUnsure(given: Given, levels: Levels, region: RegionBands | null): boolean {
+  const { readings } = levels.floor
+  const unread = readings.length < given.readings.length || readings.some((r) => r.z.value === null)
+  return region !== null && region.aboveFloor.length > 0 && unread
 }
 
 /** A ceiling reading without a place or a level. */

@@ -58,14 +58,11 @@ export function drilledWalls(c: Case): ReadonlySet<string> {
   return new Set(c.plan.holes.filter((h) => h.verdict !== 'refused').map((h) => h.wall))
 }
 
-function wallsWithUnits(c: Case): ReadonlySet<string> {
-  return new Set(c.given.units.map((u) => u.wall))
-}
-
 function walls(c: Case): readonly string[] {
   const drilled = drilledWalls(c)
   return c.given.walls.flatMap((wall) => [
-    ...(wallsWithUnits(c).has(wall.id) ? [`set-out-heights:${wall.id}`, `set-out-widths:${wall.id}`] : []),
+    ...(c.given.units.some((u) => u.wall === wall.id && isCarcass(u)) ? [`set-out-heights:${wall.id}`] : []),
+    ...(c.given.units.some((u) => u.wall === wall.id) ? [`set-out-widths:${wall.id}`] : []),
     ...(drilled.has(wall.id) || wall.noggings.length > 0 ? [`trace:${wall.id}`] : []),
     ...(drilled.has(wall.id) ? [`mark-holes:${wall.id}`] : []),
     ...(drilled.has(wall.id) && isStudWall(wall) ? [`find-studs:${wall.id}`] : []),
@@ -137,7 +134,8 @@ function standingOperations(unit: GivenUnit): readonly string[] {
 
 function parts(c: Case): readonly string[] {
   const { finishing, worktops, appliances } = c.given
-  const hold = worktops.length > 0 ? ['prove:room'] : []
+  const bases = c.given.units.some((u) => groupOf(u) === 'base')
+  const hold = worktops.length > 0 || bases ? ['prove:room'] : []
   return [
     ...finishing.filter((f) => f.kind === 'plinth').map((f) => `plinth:${f.id}`),
     ...finishing.filter((f) => f.kind === 'end-panel').map((f) => `panel:${f.id}`),
@@ -177,6 +175,7 @@ function isAllowed(c: Case, id: string): boolean {
     case 'second-fix':
     case 'screw-back':
       return unit !== undefined && isHung(unit)
+    case 'set-out-heights':
     case 'trace':
     case 'find-studs':
     case 'mark-holes':

@@ -68,26 +68,68 @@ export function expectedHoles(c: Case): readonly HoleGroup[] {
   ]
 }
 
-/** A unit that too little timber stands behind, and the fixing it is needed for. */
+/** A unit that too little to screw into stands behind, and the fixing it is needed for. */
 export interface TimberNeed {
   readonly unit: string
-  readonly purpose: 'second-fixing' | 'tall-restraint'
+  readonly purpose: 'second-fixing' | 'tall-restraint' | 'back-rail' | 'cleat'
 }
 
 export function timberNeeded(c: Case): readonly TimberNeed[] {
   return [...c.units.values()].flatMap((at): readonly TimberNeed[] => {
     const wall = wallOf(c, at.wall)
-    if (wall === undefined || !isStudWall(wall) || !isKnown(at.left) || !isKnown(at.unit.board)) return []
-    const tall = groupOf(at.unit) === 'tall'
-    const hung = at.unit.stands === 'plates' || at.unit.stands === 'rail'
-    if (!tall && !hung) return []
-    const height = hung ? secondHeight(c, at.unit) : fixingHeight(c, at.unit)
-    const holes = hung ? secondHoles(c, at, SURELY) : studHoles(c, wall, at, '', '', height, SURELY)
-    const enough = holes.filter((hole) => !hole.optional).length >= (tall ? 1 : 2)
+    const need = fixedBack(c, at)
+    if (wall === undefined || need === null || !isStudWall(wall)) return []
+    if (!isKnown(at.left) || !isKnown(at.right) || !isKnown(at.unit.board)) return []
+    const enough = need.holes.filter((hole) => !hole.optional).length >= need.atLeast
     // Timber of the file may be at the right height, when that is not known.
-    const open = !isKnown(height) && wall.noggings.length > 0
-    return enough || open ? [] : [{ unit: at.unit.id, purpose: tall ? 'tall-restraint' : 'second-fixing' }]
+    const open = !isKnown(need.height) && wall.noggings.length > 0
+    return enough || open ? [] : [{ unit: at.unit.id, purpose: need.purpose }]
   })
+}
+
+/** The holes by which a unit is held into timber, and how many it takes: one holds a tall back, two hold a hung unit up. */
+function fixedBack(
+  c: Case,
+  at: UnitStretch,
+):
+  | (TimberNeed & {
+      readonly height: Measure
+      readonly holes: readonly ExpectedHole[]
+      readonly atLeast: number
+    })
+  | null {
+  const unit = at.unit.id
+  const wall = wallOf(c, at.wall)
+  if (wall === undefined) return null
+  if (groupOf(at.unit) === 'tall') {
+    const height = fixingHeight(c, at.unit)
+    const holes = studHoles(c, wall, at, '', 'tall-restraint', height, SURELY)
+    return { unit, purpose: 'tall-restraint', height, holes, atLeast: 1 }
+  }
+  switch (at.unit.stands) {
+    case 'plates':
+    case 'rail':
+      return {
+        unit,
+        purpose: 'second-fixing',
+        height: secondHeight(c, at.unit),
+        holes: secondHoles(c, at, SURELY),
+        atLeast: 2,
+      }
+    case 'back-rail-screws': {
+      const height = backRailMiddle(c, at.unit)
+      const inStuds = studHoles(c, wall, at, '', 'back-rail', height, SURELY)
+      const sure = inStuds.filter((hole) => !hole.optional)
+      const between = noggingHoles(c, wall, at, '', 'back-rail', height, sure)
+      return { unit, purpose: 'back-rail', height, holes: [...sure, ...between], atLeast: 2 }
+    }
+    case 'cleat': {
+      const height = less(hookEdge(c, at.unit), at.unit.hanging.plateHoleBelow)
+      return { unit, purpose: 'cleat', height, holes: cleatHoles(c, at, SURELY), atLeast: 2 }
+    }
+    default:
+      return null
+  }
 }
 
 /**
@@ -98,17 +140,16 @@ interface Refusing {
   /** Bands that may be there and count: none, those at the ends of the wall, or all. */
   readonly perhaps: 'none' | 'ends' | 'all'
   readonly margin: number
-  /** Only timber is taken to carry, and steel studs are passed over. */
-  readonly timber: boolean
 }
-const SURELY: Refusing = { perhaps: 'none', margin: 0, timber: false }
+const SURELY: Refusing = { perhaps: 'none', margin: 0 }
 /** Edges of bands and places of holes together are good to a few mm; places are 10 mm apart. */
 const EDGES_GOOD_TO = [0, 2, 4, 6, 8, 10, 12, 14]
-const REFUSING: readonly Refusing[] = [false, true].flatMap((timber) =>
-  (['none', 'ends', 'all'] as const).flatMap((perhaps) =>
-    EDGES_GOOD_TO.map((margin) => ({ perhaps, margin, timber })),
-  ),
+const REFUSING: readonly Refusing[] = (['none', 'ends', 'all'] as const).flatMap((perhaps) =>
+  EDGES_GOOD_TO.map((margin) => ({ perhaps, margin })),
 )
+
+/** The fixings that are there for safety's sake go into timber; thin steel holds too little of a screw. */
+const TIMBER_ONLY: ReadonlySet<string> = new Set(['second-fixing', 'tall-restraint', 'back-rail'])
 
 /** On a wall where the place of something is not known, where a hole can go need not be known either. */
 function withOpen(c: Case, holes: readonly ExpectedHole[]): readonly (readonly ExpectedHole[])[] {
@@ -212,13 +253,17 @@ function inARow(
   ).flatMap((own) => [own, ...besides(c, own, from.value ?? 0, to.value ?? 0, how)])
 }
 
-/** A cleat is fixed to the wall behind one unit as a rail is behind several, level with the unit's back rail. */
+/** A cleat is fixed to the wall behind one unit as a rail is behind several, at its hook-on edge. */
 function cleatHoles(c: Case, at: UnitStretch, how: Refusing): readonly ExpectedHole[] {
   const wall = wallOf(c, at.wall)
   if (wall === undefined) return []
   const from = plus(at.left, RAIL_INSET)
   const to = plus(at.right, -RAIL_INSET)
-  const common = { wall: wall.id, purpose: 'cleat', height: backRailMiddle(c, at.unit) }
+  const common = {
+    wall: wall.id,
+    purpose: 'cleat',
+    height: less(hookEdge(c, at.unit), at.unit.hanging.plateHoleBelow),
+  }
   const optional = wall.construction === null
   const hole = (name: string, along: Measure, stud: string | null): ExpectedHole => ({
     ...common,
@@ -232,7 +277,7 @@ function cleatHoles(c: Case, at: UnitStretch, how: Refusing): readonly ExpectedH
     return inARow(c, from, to, USUAL_SPACING, how, (name, along) => hole(name, along, null))
   if (from.value === null || to.value === null) return []
   const studs = usableStuds(wall, from.value + STUD_INSIDE_RAIL, to.value - STUD_INSIDE_RAIL)
-    .filter((stud) => !how.timber || stud.material !== 'steel')
+    .filter((stud) => carries(stud, 'cleat'))
     .map((stud) => hole(stud.id, fromLeft(wall, stud.centre), stud.id))
   return [...studs, ...noggingHoles(c, wall, at, 'cleat', 'cleat', common.height, studs)]
 }
@@ -254,6 +299,10 @@ function besides(
       { ...own, id: `${own.id}-${side < 0 ? 'left' : 'right'}`, along, optional: true, alongOpen: false },
     ]
   })
+}
+
+function carries(stud: GivenStud, purpose: string): boolean {
+  return !TIMBER_ONLY.has(purpose) || stud.material !== 'steel'
 }
 
 /** Usable studs whose centre lies in a window, from left to right. */
@@ -354,7 +403,7 @@ function studHoles(
 ): readonly ExpectedHole[] {
   const { from, to } = window(at, EDGE_OF_STUD)
   if (from.value === null || to.value === null) return []
-  const studs = usableStuds(wall, from.value, to.value).filter((s) => !how.timber || s.material !== 'steel')
+  const studs = usableStuds(wall, from.value, to.value).filter((s) => carries(s, purpose))
   const free = studs.filter((stud) => !isRefused(c, wall.id, fromLeft(wall, stud.centre), height, how))
   const chosen = new Set([free[0]?.id, free.at(-1)?.id])
   return studs.flatMap((stud): readonly ExpectedHole[] => {

@@ -195,8 +195,9 @@ export function refusedFindings(
   holes: readonly Drilled[],
   positions: ReadonlyMap<string, UnitPosition>,
 ): readonly Finding[] {
-  const refused = holes.filter((d) => d.hole.verdict === 'refused' && !d.hole.id.endsWith('.refused'))
+  const refused = holes.filter((d) => d.hole.verdict === 'refused')
   return refused.map(({ hole }) => {
+    if (hole.id.endsWith('.refused')) return movedFinding(hole, positions)
     const depends = dependsOn(hole.purpose, holes, hole.for)
     const unit = positions.get(hole.for[0] ?? '')?.name ?? hole.for.join(' ')
     return finding({
@@ -213,6 +214,21 @@ export function refusedFindings(
       figures: [hole.along, hole.height],
       basis: practice('no hole in a band, an opening, a lintel or where nothing holds'),
     })
+  })
+}
+
+/** The place first wanted is not drilled; another is used. */
+function movedFinding(hole: Drilled['hole'], positions: ReadonlyMap<string, UnitPosition>): Finding {
+  const unit = positions.get(hole.for[0] ?? '')?.name ?? hole.for.join(' ')
+  return finding({
+    rule: 'hole-refused',
+    subjects: [hole.id],
+    weight: 'note',
+    about: [hole.id, ...hole.for, ...hole.hitBands],
+    where: { wall: hole.wall, along: hole.along, height: hole.height },
+    say: message('holes.hole-moved', { unit, along: hole.along, hole: hole.id.replace(/\.refused$/, '') }),
+    figures: [hole.along, hole.height],
+    basis: practice('no hole in a band, an opening, a lintel or where nothing holds'),
   })
 }
 

@@ -68,7 +68,10 @@ function withPlaceSettled(work: WallWork, want: WantedHole, towards: readonly Di
   return { ...want, along: { state: 'unknown', unit, basis, from: along.from, missing: sortedIds(missing) } }
 }
 
-/** Facts that decide where a hole that may be moved ends up: every band of the wall, and what makes some of them exist. */
+/** A corner strip ends within this of where it is drawn, whatever its precision: further off it moves nothing. */
+const MARGIN = 20
+
+/** Facts that decide where a hole that may be moved ends up: the bands it could meet, and what makes some of them exist. */
 export function whatCouldMoveIt(
   work: WallWork,
   at: number,
@@ -77,7 +80,12 @@ export function whatCouldMoveIt(
 ): { readonly from: readonly InputId[]; readonly missing: readonly InputId[] } {
   const low = at - (towards.includes(-1) ? FURTHEST : 0)
   const high = at + (towards.includes(1) ? FURTHEST : 0)
-  const counts = (b: Band) => b.kind !== 'ceiling' || purpose !== 'base-bracket'
+  const isNear = (b: Band) =>
+    b.kind !== 'corner' ||
+    b.left === null ||
+    b.right === null ||
+    (b.left - MARGIN <= high && b.right + MARGIN >= low)
+  const counts = (b: Band) => (b.kind !== 'ceiling' || purpose !== 'base-bracket') && isNear(b)
   const bands = [...work.site.bands.filter(counts), ...work.site.deep]
   const doubts = work.doubts.filter(
     (d) => d.left === null || d.right === null || (d.left <= high && d.right >= low),

@@ -89,7 +89,13 @@ export function inTimberSides(work: WallWork, sides: Sides, wantedCount: 1 | 2):
   const kept = [...inStuds, ...inNoggings.filter((d) => d.hole.verdict !== 'refused')]
   const known = new Set(kept.map((d) => d.hole.id))
   const others = [...refused, ...inNoggings].filter((d) => !known.has(d.hole.id))
-  return { holes: [...kept, ...others], kept: kept.length }
+  // A stud passed over is only the place first wanted, kept so that nobody drills it after all.
+  const passedOver = others.map((d) => (refused.includes(d) ? firstWanted(d) : d))
+  return { holes: [...kept, ...passedOver], kept: kept.length }
+}
+
+function firstWanted(found: Drilled): Drilled {
+  return { ...found, hole: { ...found.hole, id: `${found.hole.id}.refused` } }
 }
 
 function studsWithin(work: WallWork, sides: Sides): readonly UsableStud[] {

@@ -95,8 +95,10 @@ function deepBands(hole: HoleToJudge, site: HoleSite): readonly Band[] {
 }
 
 const inOpening = (opening: Rectangle): Objection => ({
-  verdict: 'refused',
-  say: message('holes.in-opening', { about: opening.id }),
+  verdict: opening.isUnsure === true ? 'ask' : 'refused',
+  say: message(opening.isUnsure === true ? 'holes.perhaps-in-opening' : 'holes.in-opening', {
+    about: opening.id,
+  }),
   moves: true,
 })
 

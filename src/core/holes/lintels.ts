@@ -47,6 +47,8 @@ export function lintelVerdict(kind: Wall['lintels'][number]['kind']): 'refused' 
 
 /** A rectangle on a wall, seen from inside; an open side is infinite. */
 export interface Rectangle {
+  /** One of its edges is not known and was taken as open: what lies in it is asked about, not refused. */
+  readonly isUnsure?: boolean
   readonly id: string
   readonly left: number
   readonly right: number
@@ -70,7 +72,9 @@ export function openingsOn(wall: Wall, survey: Pick<Survey, 'along' | 'height'>)
     const bottom = reachesFloor(opening)
       ? Number.NEGATIVE_INFINITY
       : orElse(survey.height(opening.bottom, at), Number.NEGATIVE_INFINITY)
-    return [{ id: opening.id, left: l, right: r, bottom, top }]
+    const isUnsure =
+      top === Number.POSITIVE_INFINITY || (!reachesFloor(opening) && bottom === Number.NEGATIVE_INFINITY)
+    return [{ id: opening.id, left: l, right: r, bottom, top, isUnsure }]
   })
 }
 

@@ -14,6 +14,7 @@ export const holesWords = {
   'holes.in-service': 'Over {about}, or too near it.',
   'holes.in-lintel': 'In lintel {about}, or where it bears.',
   'holes.in-opening': 'In opening {about}.',
+  'holes.perhaps-in-opening': 'It may lie in opening {about}, of which an edge was not measured. Measure it.',
   'holes.over-opening': 'Over opening {about}, where something must carry the wall and nobody has said what.',
   'holes.near-band': 'Only {by} mm from the band of {about}, nearer than the readings can tell.',
   'holes.ceiling-not-read': 'The ceiling over it has not been read, and cables may run hidden just under it.',
@@ -53,4 +54,6 @@ export const holesWords = {
   'holes.hole-refused': 'A hole {unit} needs may not be drilled: {hole}.',
   'holes.hole-refused-others-hold':
     'A hole of {unit} may not be drilled where it would go; others hold it: {hole}.',
+  'holes.hole-moved':
+    'A hole of {unit} was wanted at {along} along the wall and may not be drilled there; the next free place is used: {hole}.',
 } as const
