@@ -1,5 +1,6 @@
 import type { Plan, UnitPlan } from '../core/plan/types'
-import { bandsOf, type WallBands } from './bands'
+import type { WallBands } from './bands/band'
+import { bandsOf } from './bands/bands-of'
 import type { FactBook } from './facts'
 import type { Given, GivenUnit, GivenWall } from './given'
 import type { Levels } from './levels'

@@ -27,8 +27,6 @@ import { type CheckReport, type Refuse, refusalList } from './report'
 import { buildRoom } from './room'
 import { triangulationFault } from './surface'
 
-export type { CheckReport, Refusal } from './report'
-
 const OBLIGATIONS: readonly ((c: Case) => void)[] = [
   checkSurvey,
   checkUnits,

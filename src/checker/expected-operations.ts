@@ -1,7 +1,7 @@
 import type { Operation } from '../core/plan/types'
 import { type Case, wallOf } from './case'
 import type { GivenUnit } from './given'
-import { timberNeeded } from './hole-places'
+import { timberNeeded } from './holes/timber-needed'
 import { isKnown } from './measure'
 import { groupOf, isCarcass, isHung, type UnitStretch } from './positions'
 import { isStudWall } from './wall-make-up'
@@ -134,8 +134,7 @@ function standingOperations(unit: GivenUnit): readonly string[] {
 
 function parts(c: Case): readonly string[] {
   const { finishing, worktops, appliances } = c.given
-  const bases = c.given.units.some((u) => groupOf(u) === 'base')
-  const hold = worktops.length > 0 || bases ? ['prove:room'] : []
+  const hold = worktops.length > 0 ? ['prove:room'] : []
   return [
     ...finishing.filter((f) => f.kind === 'plinth').map((f) => `plinth:${f.id}`),
     ...finishing.filter((f) => f.kind === 'end-panel').map((f) => `panel:${f.id}`),

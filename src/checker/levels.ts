@@ -15,6 +15,8 @@ export interface Levels {
   readonly floorBy: (frame: Frame) => Surface
   /** A height as typed; `over` is where it is measured above the floor. */
   readonly of: (height: GivenHeight, over: PlanPoint | null) => Measure
+  /** A height as typed of something on a wall, at a distance along it. */
+  readonly onWall: (height: GivenHeight, wall: string, along: Measure) => Measure
 }
 
 export function buildLevels(
@@ -26,11 +28,6 @@ export function buildLevels(
   const lost = unplacedReadings(given, room)
   const triangles = trianglesById(readings, floorTriangles)
   const floor = surfaceOver(readings, triangles, 'floor.readings', lost)
-  const of = (height: GivenHeight, over: PlanPoint | null): Measure => heightOf(given, floor, height, over)
-  const over = given.ceiling.flatMap((c): readonly Reading[] => {
-    const { point } = placePoint(given, room, c.at)
-    return point === null ? [] : [{ id: c.id, at: point, z: of(c.height, point) }]
-  })
   const alone = new Map<string, Surface>()
   const floorBy = (frame: Frame): Surface => {
     const key = frame.missing.join()
@@ -38,7 +35,18 @@ export function buildLevels(
     alone.set(key, before)
     return before
   }
-  return { floor, ceiling: surfaceOver(over, null, 'ceiling'), floorBy, of }
+  const of = (height: GivenHeight, over: PlanPoint | null): Measure => heightOf(given, floor, height, over)
+  const onWall = (height: GivenHeight, wall: string, along: Measure): Measure => {
+    const frame = room.frames.get(wall)
+    if (frame === undefined || along.value === null) return of(height, null)
+    const surface = frame.placed ? floor : floorBy(frame)
+    return heightOf(given, surface, height, roomPoint(frame, along.value, 0))
+  }
+  const over = given.ceiling.flatMap((c): readonly Reading[] => {
+    const { point } = placePoint(given, room, c.at)
+    return point === null ? [] : [{ id: c.id, at: point, z: of(c.height, point) }]
+  })
+  return { floor, ceiling: surfaceOver(over, null, 'ceiling'), floorBy, of, onWall }
 }
 
 /** The floor readings whose place is known, with their level: the line's height less the drop. */

@@ -105,11 +105,6 @@ export function distanceTo(p: PlanPoint, a: PlanPoint, b: PlanPoint): number {
   return Math.hypot(p.x - a.x - share * dx, p.y - a.y - share * dy)
 }
 
-/** The same polygon turned anticlockwise if it was given the other way round. */
-export function anticlockwise(polygon: Polygon): Polygon {
-  return area(polygon) < 0 ? [...polygon].reverse() : polygon
-}
-
 /** Whether a point lies in any simple polygon, convex or not: a ray from it leaves through an odd number of sides. */
 export function holdsPoint(polygon: Polygon, p: PlanPoint): boolean {
   const crossings = edgesOf(polygon).filter(

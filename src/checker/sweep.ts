@@ -1,6 +1,6 @@
-import type { LocalBox, PlanPoint, Pose } from '../core/plan/types'
+import type { LocalBox, Pose } from '../core/plan/types'
 import { hull, overlap, type Polygon, thinness } from './polygon'
-import { boxPolygon, inRoom, type Prism } from './solids'
+import { boxPolygon, type Prism } from './solids'
 
 /**
  * What a unit sweeps on its way. A level move of a box sweeps the smallest convex polygon round its two ends, over its
@@ -100,8 +100,4 @@ export function tiltMeets(tilt: Tilt, solid: Prism): boolean {
 /** Top of the arc over the floor it passes, re the line. */
 export function tiltTop(tilt: Tilt): number {
   return tilt.edge + tilt.radius
-}
-
-export function cornersAt(pose: Pose, width: number, depth: number): readonly PlanPoint[] {
-  return [inRoom(pose, 0, 0), inRoom(pose, width, 0), inRoom(pose, width, depth), inRoom(pose, 0, depth)]
 }

@@ -1,6 +1,6 @@
 import type { Band } from '../../core/plan/types'
 import { NEAR, round } from '../agree'
-import type { OwnBand } from '../bands'
+import type { OwnBand } from '../bands/band'
 import { type Case, wallOf } from '../case'
 
 /** Every band on a wall is drawn where it is, and none is left out. */

@@ -1,8 +1,9 @@
 import type { Hole } from '../../core/plan/types'
 import { agree, NEAR, round } from '../agree'
-import { hits } from '../bands'
+import { hits } from '../bands/band'
 import { type Case, wallOf } from '../case'
-import { type ExpectedHole, expectedHoles, type HoleGroup } from '../hole-places'
+import { expectedHoles } from '../holes/expected-holes'
+import type { ExpectedHole, HoleGroup } from '../holes/hole'
 import { drills } from '../must-come-before'
 import { type Refusal, type Refuse, refusalList } from '../report'
 import { fromLeft } from '../room'
@@ -140,7 +141,7 @@ function badTimber(c: Case, hole: Hole): boolean {
   const overTimber = wall.noggings.some((nogging) => {
     const left = fromLeft(wall, nogging.from).value
     const right = fromLeft(wall, nogging.to).value
-    const middle = c.levels.of(nogging.centre, null).value
+    const middle = c.levels.onWall(nogging.centre, wall.id, fromLeft(wall, nogging.from)).value
     const within = left !== null && right !== null && along >= left - NEAR && along <= right + NEAR
     return within && middle !== null && Math.abs(height - middle) <= (nogging.depth.value ?? 0) / 2 + NEAR
   })

@@ -43,14 +43,20 @@ export const snagLast: OrderRule = (job, work) => {
         figure === undefined
           ? because('snag-last.no-figure', { what })
           : because('snag-last', { what, figure }),
-      facts: before.wall === null ? madeBy(job, before) : [...madeBy(job, before), `walls.${before.wall}`],
+      facts: [...madeBy(job, before), ...onTheWallItself(job, before)],
     })
   })
 }
 
+/** Work on a wall rather than on a unit is made by the wall. */
+function onTheWallItself(job: Job, { on, wall }: Operation): readonly string[] {
+  return wall === null || on.some((id) => job.unit(id) !== undefined) ? [] : [`walls.${wall}`]
+}
+
 /** The figure by which it is looked at: where a unit stands, how big a part is. */
-function lookedAt(job: Job, { kind, on }: Operation): Figure | undefined {
+function lookedAt(job: Job, before: Operation): Figure | undefined {
   const { kitchen, context } = job
+  const { kind, on } = before
   const [id = ''] = on
   switch (kind) {
     case 'prove':
@@ -65,6 +71,6 @@ function lookedAt(job: Job, { kind, on }: Operation): Figure | undefined {
     case 'finish':
       return kitchen.finishing.find((part) => part.id === id)?.height
     default:
-      return job.unit(id)?.plan.width
+      return job.unit(id)?.plan.width ?? kitchen.walls.find((wall) => wall.id === before.wall)?.length
   }
 }
