@@ -1,0 +1,13 @@
+/** Words of the work: findings about the work. */
+export const findingsWords = {
+  'finding.asbestos-age':
+    'This house was built in {year}. Homes built before {limit} may hold asbestos: stop before strip-out and before the first hole.',
+  'finding.asbestos-age.year-not-known':
+    'When this house was built is not known. Homes built before {limit} may hold asbestos: stop before strip-out and before the first hole.',
+  'finding.asbestos-age.ask': 'A competent firm, by a sample.',
+  'finding.isolate-first':
+    'Before any drilling: electricity, water and gas off, and proved so. A plug-in tester proves nothing about a buried cable.',
+  'finding.isolate-first.ask': 'Someone competent, with the right instrument.',
+  'finding.gas-trade': 'Gas: {appliances} is for a registered gas engineer only. Book them early.',
+  'finding.gas-trade.ask': 'A registered gas engineer.',
+}
