@@ -8,6 +8,7 @@ import { checkChanges } from './obligations/changes'
 import { checkFigures } from './obligations/figures'
 import { checkHeights } from './obligations/heights'
 import { checkHeld } from './obligations/held'
+import { checkHoldPoints } from './obligations/hold-points'
 import { checkHoles } from './obligations/holes'
 import { checkLegs } from './obligations/legs'
 import { checkLines } from './obligations/lines'
@@ -45,6 +46,7 @@ const OBLIGATIONS: readonly ((c: Case) => void)[] = [
   checkPaths,
   checkOrder,
   checkVerdicts,
+  checkHoldPoints,
   checkFigures,
 ]
 

@@ -217,6 +217,7 @@ const operation = record({
   trade: maybe(text),
   minutes: record({ low: number, typical: number, high: number }),
   holdPoint: flag,
+  stops: list(text),
   changes: list(record({ unit: text, from: states, to: states })),
   path: maybe(number),
   holding: list(text),

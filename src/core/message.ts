@@ -9,6 +9,8 @@ export type MessageValue = string | number | Figure
 export interface Message {
   readonly key: string
   readonly values: Readonly<Record<string, MessageValue>>
+  /** The English words of a sentence that is written beside its rule of the trade, not in the table of words. */
+  readonly template?: string
 }
 
 export function message(key: string, values: Readonly<Record<string, MessageValue>> = {}): Message {

@@ -257,6 +257,7 @@ function operation(id: string, parts: OperationParts = {}): Operation {
     trade: null,
     minutes: { low: 5, typical: 10, high: 20 },
     holdPoint: parts.holdPoint ?? false,
+    stops: [],
     changes: parts.changes ?? [],
     path: parts.path ?? null,
     holding: parts.holding ?? [],

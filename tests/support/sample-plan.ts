@@ -383,6 +383,7 @@ function operation(kind: string, object: string, more: Partial<Operation> = {}):
     trade: null,
     minutes: { low: 1, typical: 2, high: 3 },
     holdPoint: false,
+    stops: [],
     changes: [],
     path: null,
     holding: [],

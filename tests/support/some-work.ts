@@ -20,6 +20,7 @@ export function work(id: string, more: Partial<Operation> = {}): Operation {
     trade: null,
     minutes: { low: 5, typical: 10, high: 20 },
     holdPoint: false,
+    stops: [],
     changes: [],
     path: null,
     holding: [],

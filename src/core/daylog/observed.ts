@@ -1,3 +1,4 @@
+import { put } from '../kitchen/edit'
 import { factId } from '../kitchen/fact-id'
 import { holdingEntries } from './achieved'
 import type { DayLog, LogEntry } from './schema'
@@ -74,20 +75,4 @@ function hardwareOf(
   const { legs, hanging } = unit
   if (part === 'leg') return legs ?? {}
   return (part === 'height-screw' ? hanging?.heightScrew : hanging?.drawInScrew) ?? {}
-}
-
-/** A copy of `value` with the fact at `path` replaced; undefined when there is no such listed thing. */
-function put(value: unknown, path: readonly string[], fact: unknown): unknown {
-  const [head, ...rest] = path
-  if (head === undefined) return fact
-  if (Array.isArray(value)) {
-    const at = value.findIndex((item) => (item as { id?: unknown } | null)?.id === head)
-    if (at < 0) return undefined
-    const next = put(value[at], rest, fact)
-    return next === undefined ? undefined : value.map((item, i) => (i === at ? next : item))
-  }
-  if (typeof value === 'number' || typeof value === 'string' || Array.isArray(value)) return undefined
-  const object = (value ?? {}) as Readonly<Record<string, unknown>>
-  const next = put(Object.hasOwn(object, head) ? object[head] : undefined, rest, fact)
-  return next === undefined ? undefined : { ...object, [head]: next }
 }

@@ -27,6 +27,7 @@ function asbestosAge({ kitchen, region }: OperationContext): readonly Finding[] 
         why: 'homes built before 2000 are taken to hold asbestos until a sample says otherwise',
       },
       ask: message('finding.asbestos-age.ask'),
+      waysOut: [],
     },
   ]
 }
@@ -46,6 +47,7 @@ function isolateFirst({ kitchen }: OperationContext): readonly Finding[] {
       from: kitchen.units.map((unit) => `units.${unit.id}`),
       basis: { kind: 'common-practice', why: 'services are off, and proved off, before any hole' },
       ask: message('finding.isolate-first.ask'),
+      waysOut: [],
     },
   ]
 }
@@ -66,6 +68,7 @@ function gasTrade({ kitchen, region }: OperationContext): readonly Finding[] {
       from: ['survey.gas', ...appliances.map((a) => `appliances.${a.id}.fuel`)],
       basis: region?.trades.gas ?? { kind: 'common-practice', why: 'gas is for registered people only' },
       ask: message('finding.gas-trade.ask'),
+      waysOut: [],
     },
   ]
 }

@@ -54,6 +54,7 @@ export function operation(job: Job, draft: Draft): Operation {
     trade: draft.trade ?? null,
     minutes: draft.minutes,
     holdPoint: draft.holdPoint ?? false,
+    stops: [],
     changes: draft.changes ?? [],
     path: draft.path ?? null,
     holding: draft.holding ?? [],

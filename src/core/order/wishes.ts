@@ -103,6 +103,7 @@ function namesNothing(wish: OrderWish, side: 'before' | 'after'): Finding {
     from: [`wishes.order.${wish.id}`],
     basis: { kind: 'wish' },
     ask: message('finding.wish-names-nothing.ask'),
+    waysOut: [],
   }
 }
 
@@ -122,5 +123,6 @@ export function lateWishes(late: readonly string[], reasons: readonly OrderReaso
       from: reason.from,
       basis: { kind: 'wish' },
       ask: message('finding.wish-not-met.ask'),
+      waysOut: [],
     }))
 }

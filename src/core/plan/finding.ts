@@ -1,7 +1,7 @@
 import type { Basis, Figure, InputId } from '../figure'
 import { sortedIds, valueOf } from '../figure'
 import type { Message } from '../message'
-import type { Finding, Weight } from './types'
+import type { Finding, WayOut, Weight } from './types'
 
 interface FindingParts {
   readonly rule: string
@@ -18,6 +18,7 @@ interface FindingParts {
   readonly from?: readonly InputId[]
   readonly basis: Basis
   readonly ask?: Message
+  readonly waysOut?: readonly WayOut[]
 }
 
 /** A finding with its stable id: the rule and its subjects in order. */
@@ -43,5 +44,6 @@ export function finding(parts: FindingParts): Finding {
     from: sortedIds([...figures.flatMap((f) => f.from), ...(parts.from ?? [])]),
     basis: parts.basis,
     ask: parts.ask ?? null,
+    waysOut: parts.waysOut ?? [],
   }
 }

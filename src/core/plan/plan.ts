@@ -13,14 +13,18 @@ import { workOutReasons } from '../order/reasons'
 import { answerWishes, lateWishes } from '../order/wishes'
 import type { RegionPack } from '../region/region'
 import { err, ok, type Result } from '../result'
+import { RULES } from '../rules'
+import { findingsOf } from '../rules/rule'
 import { workOutSurvey } from '../survey/survey'
 import { unitNames } from '../units/names'
 import { workOutPositions } from '../units/positions'
 import { bringIn } from './bring-in'
 import { fittedParts } from './fitted-parts'
 import { generalFindings } from './general-findings'
+import { withHoldPoints } from './hold-points'
 import { measureNext } from './measure-next'
 import { obstacles } from './obstacles'
+import { siteOf } from './site'
 import { standUps, stoodUpAsChosen } from './stand-ups'
 import type { Finding, NoPlan, Plan } from './types'
 import { type UnitAnswers, unitPlan } from './unit-plans'
@@ -94,6 +98,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     achieved,
   }
   const operations = workOutOperations(context)
+  const site = siteOf(context, survey, positions.units, fixed)
   const reasons = workOutReasons(context, operations)
   const wishes = answerWishes(kitchen, operations, reasons)
   const findings = sorted([
@@ -107,6 +112,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     ...operationFindings(context),
     ...wishes.findings,
     ...generalFindings(kitchen, region, units, fixings.holes),
+    ...RULES.flatMap((rule) => findingsOf(rule, site)),
   ])
   const all = [...reasons, ...wishes.reasons]
   const trapped = entry.trapped
@@ -142,6 +148,8 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     })
   }
   const byId = new Map(operations.map((o) => [o.id, o]))
+  const found = sorted([...findings, ...lateWishes(arranged.value.late, all)])
+  const order = arranged.value.order.flatMap((id) => byId.get(id) ?? [])
   const made: Omit<Plan, 'measureNext' | 'changes'> = {
     stamp: { hash, rules: RULES_VERSION, region: region?.id ?? null },
     name: kitchen.name,
@@ -165,10 +173,10 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     wallThings: wallThings(kitchen, survey),
     parts: fittedParts({ kitchen, survey, parts: positions.parts, units, heights: heights.heights }),
     paths: entry.paths,
-    operations: arranged.value.order.flatMap((id) => byId.get(id) ?? []),
+    operations: withHoldPoints(order, found),
     reasons: all,
     order: arranged.value.report,
-    findings: sorted([...findings, ...lateWishes(arranged.value.late, all)]),
+    findings: found,
   }
   return ok({ ...made, measureNext: measureNext(made), changes: [] })
 }

@@ -445,6 +445,8 @@ export interface Operation {
   readonly minutes: { readonly low: number; readonly typical: number; readonly high: number }
   /** Work stops here until every check is answered. */
   readonly holdPoint: boolean
+  /** Findings that must be settled before it begins, by id: it is the first work they bear on. */
+  readonly stops: readonly string[]
   readonly changes: readonly StateChange[]
   /** The path its unit travels, by index into plan.paths; null when nothing is placed. */
   readonly path: number | null
@@ -483,6 +485,28 @@ export interface Finding {
   readonly basis: Basis
   /** Who can confirm or settle it. */
   readonly ask: Message | null
+  /** Ways out, cheapest first. */
+  readonly waysOut: readonly WayOut[]
+}
+
+/** What a way out costs, cheapest first. */
+export type Cost = 'a look' | 'minutes' | 'an hour' | 'a part to buy' | 'a day or more'
+
+/** One change to the kitchen file: a fact set at its id, an item added to the list at an id, or an item taken out. */
+export type Edit =
+  | { readonly set: InputId; readonly to: unknown }
+  | { readonly add: InputId; readonly item: Readonly<Record<string, unknown>> & { readonly id: string } }
+  | { readonly remove: InputId }
+
+export interface WayOut {
+  readonly say: Message
+  readonly cost: Cost
+  /** What it changes in the kitchen file; a way out that changes nothing there is something to find out. */
+  readonly edits: readonly Edit[]
+  /** Whether a plan was made with it: `holds` when the finding is gone and no new stop or dangerous ask has come. */
+  readonly planned: 'not-yet' | 'holds'
+  /** Findings that come in its place, by id. */
+  readonly brings: readonly string[]
 }
 
 /** A set of wishes and reasons that cannot hold together: nothing in it can be left out without losing the clash. */

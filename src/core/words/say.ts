@@ -8,7 +8,7 @@ import { type Display, figureText } from './format'
  * `{name:bare}` without its unit, `{name:pm}` with its precision. An unknown key is our own bug and is said loudly.
  */
 export function say(message: Message, display: Display = 'mm'): string {
-  const template = english[message.key]
+  const template = english[message.key] ?? message.template
   if (template === undefined) return `[no words for ${message.key}]`
   return template.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, style: string | undefined) => {
     const value = message.values[name]

@@ -1,0 +1,40 @@
+import { hasValue } from '../figure'
+import { compareIds } from '../kitchen/normalise'
+import type { OperationContext } from '../operations/operation-context'
+import type { Site } from '../rules/rule'
+import type { Survey } from '../survey/survey'
+import type { UnitPosition } from '../units/positions'
+import type { Obstacle, UnitPlan } from './types'
+
+/** What has been worked out of a kitchen, laid out for the rules of the trade: look-ups by id, units along their walls. */
+export function siteOf(
+  context: OperationContext,
+  survey: Survey,
+  positions: readonly UnitPosition[],
+  obstacles: readonly Obstacle[],
+): Site {
+  const { kitchen, names } = context
+  const plans = new Map(context.units.map((unit) => [unit.unit, unit]))
+  const stated = new Map(kitchen.units.map((unit) => [unit.id, unit]))
+  const walls = new Map(kitchen.walls.map((wall) => [wall.id, wall]))
+  const appliances = new Map(kitchen.appliances.map((appliance) => [appliance.id, appliance]))
+  const at = ({ left }: UnitPlan) => (hasValue(left) ? left.value : Number.POSITIVE_INFINITY)
+  return {
+    ...context,
+    survey,
+    positions,
+    obstacles,
+    unit: (id) => plans.get(id),
+    stated: (id) => stated.get(id),
+    wall: (id) => walls.get(id),
+    name: (id) => {
+      const appliance = appliances.get(id)
+      if (appliance !== undefined) return appliance.name ?? `the ${appliance.kind.replaceAll('-', ' ')}`
+      return names.get(id) ?? survey.frame(id)?.name ?? id
+    },
+    along: (wall) =>
+      context.units
+        .filter((unit) => unit.wall === wall && hasValue(unit.left))
+        .sort((a, b) => (at(a) === at(b) ? compareIds(a.unit, b.unit) : at(a) - at(b))),
+  }
+}
