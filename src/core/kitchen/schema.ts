@@ -179,6 +179,13 @@ const accessory = z.strictObject({
   live: yesNo.describe(
     'Known live, known dead, not known. Read by: later: rules of the trade (reach of isolators).',
   ),
+  serves: id
+    .nullable()
+    .default(null)
+    .describe('The appliance it feeds or cuts off. Read by: later: rules of the trade (F36, F66, F109).'),
+  standsProud: tape({ max: 300 }).describe(
+    'How far it, or the plug in it, stands out from the finished face. Read by: later: rules of the trade (F35, F66).',
+  ),
 })
 
 const service = z.strictObject({
@@ -336,7 +343,20 @@ const wall = z.strictObject({
 const box = z.strictObject({
   id,
   kind: z
-    .enum(['boxing', 'beam', 'chimney', 'radiator', 'step', 'other'])
+    .enum([
+      'boxing',
+      'beam',
+      'chimney',
+      'radiator',
+      'step',
+      'skirting',
+      'coving',
+      'picture-rail',
+      'pipe',
+      'light',
+      'boiler',
+      'other',
+    ])
     .describe('Read by: placing/obstacles.'),
   wall: id.describe('Read by: placing/obstacles.'),
   left: along.describe('Read by: placing/obstacles.'),
@@ -345,6 +365,24 @@ const box = z.strictObject({
   out: tape().describe('Furthest face, out from the wall. Read by: placing/obstacles.'),
   bottom: height.describe('Read by: placing/obstacles.'),
   top: height.describe('Read by: placing/obstacles.'),
+})
+
+/** A thing somebody must be able to reach for as long as the kitchen stands. */
+const accessPoint = z.strictObject({
+  id,
+  kind: z
+    .enum(['stopcock', 'gas-tap', 'valve', 'rodding-eye', 'meter', 'consumer-unit', 'other'])
+    .describe('Read by: later: rules of the trade (F39, F89, F111).'),
+  wall: id.describe('Read by: later: rules of the trade (F39).'),
+  along: along.describe('Centre. Read by: later: rules of the trade (F39).'),
+  height: height.describe('Centre. Read by: later: rules of the trade (F39).'),
+  out: tape().describe('Out from the wall. Read by: later: rules of the trade (F39).'),
+  door: tape().describe(
+    'Width of its own door or flap, hinged at the side. Read by: later: rules of the trade (F111).',
+  ),
+  panel: yesNo.describe(
+    'There will be a loose panel or a cut-out to reach it. Read by: later: rules of the trade (F39).',
+  ),
 })
 
 const foot = z.strictObject({
@@ -418,11 +456,15 @@ const door = z.strictObject({
     'Furthest opening. Read by: later: rules of the trade (F45, F46).',
   ),
   handle: sheet().describe('Handle projection. Read by: later: rules of the trade (F43, F45).'),
+  rise: sheet().describe(
+    'Of a flap: how far it rises above the top of the unit. Read by: later: rules of the trade (F99).',
+  ),
 })
 
 const drawer = z.strictObject({
   id,
   travel: sheet().describe('Read by: later: rules of the trade (F43).'),
+  inner: yesNo.describe('Behind a door. Read by: later: rules of the trade (F46).'),
   height: sheet().describe('Front height. Read by: lifting/mass.'),
   mass: mass().describe('Box and front. Read by: lifting/mass.'),
   handle: sheet().describe('Read by: later: rules of the trade (F43).'),
@@ -545,10 +587,66 @@ const appliance = z.strictObject({
   workingGap: sheet().describe('Room above it to slide it in. Read by: heights/bays.'),
   clearAbove: sheet().describe('Read by: later: rules of the trade (F63).'),
   clearSide: sheet().describe('Read by: later: rules of the trade (F62).'),
+  clearTall: sheet().describe(
+    'To the side of a tall unit or wall. Read by: later: rules of the trade (F62).',
+  ),
+  clearBelow: sheet().describe('Read by: later: rules of the trade (F40).'),
+  clearFront: sheet().describe('Working space in front. Read by: later: rules of the trade (F40, F111).'),
+  clearFrom: oneOf('worktop', 'pan-supports').describe(
+    'From where a hood’s or hob’s clearance above is measured. Read by: later: rules of the trade (F63).',
+  ),
+  panSupports: sheet().describe(
+    'Of a hob: its pan supports above the worktop. Read by: later: rules of the trade (F63).',
+  ),
+  below: sheet().describe(
+    'Of a hob or bowl: how far it reaches below the top of the worktop. Read by: later: rules of the trade (F67, F105).',
+  ),
+  sleeveMin: sheet().describe(
+    'Of a hood: underside to the top of its chimney, pushed in. Read by: later: rules of the trade (F101).',
+  ),
+  sleeveMax: sheet().describe('The same, drawn out. Read by: later: rules of the trade (F101).'),
+  doorOut: sheet().describe(
+    'How far its open door reaches out from the front of the carcass. Read by: later: rules of the trade (F61, F68).',
+  ),
+  doorNeeds: degrees({ min: 0, max: 180 }).describe(
+    'Door opening its inner drawers or shelves need. Read by: later: rules of the trade (F103).',
+  ),
+  hinge: oneOf('left', 'right', 'bottom', 'top').describe('Read by: later: rules of the trade (F103).'),
+  plinthMin: sheet().describe(
+    'Least plinth height its furniture door allows. Read by: later: rules of the trade (F102).',
+  ),
+  plinthMax: sheet().describe('Greatest. Read by: later: rules of the trade (F102).'),
+  frontMin: sheet().describe(
+    'Least height of its furniture door. Read by: later: rules of the trade (F102).',
+  ),
+  frontMax: sheet().describe('Greatest. Read by: later: rules of the trade (F102).'),
+  tapHeight: sheet().describe(
+    'Of a sink: top of the tap above the worktop. Read by: later: rules of the trade (F96, F105).',
+  ),
+  tapFromWall: sheet().describe(
+    'Tap hole out from the wall. Read by: later: rules of the trade (F96, F105).',
+  ),
+  tapLever: sheet().describe(
+    'How far the lever swings from the tap hole. Read by: later: rules of the trade (F105).',
+  ),
+  outlet: sheet().describe(
+    'Of a sink: underside of the trap below the top of the worktop. Read by: later: rules of the trade (F37, F104).',
+  ),
+  case: id
+    .nullable()
+    .default(null)
+    .describe('Of a boiler: the fixed box it is, among the boxes. Read by: later: rules of the trade (F40).'),
+  ductBends: count().describe('Of a hood: bends in its duct. Read by: later: rules of the trade (F98).'),
+  ductLength: tape().describe('Length of its duct. Read by: later: rules of the trade (F98).'),
+  ductBendsMax: count().describe('By its sheet. Read by: later: rules of the trade (F98).'),
+  ductLengthMax: sheet().describe('By its sheet. Read by: later: rules of the trade (F98).'),
   leadLength: sheet().describe('Read by: later: rules of the trade (F109).'),
   hoseLength: sheet().describe('Read by: later: rules of the trade (F64).'),
   ventArea: count().describe(
     'Vent opening its sheet asks for, cm². Read by: later: rules of the trade (F65).',
+  ),
+  ventPlanned: count().describe(
+    'Vent opening there will be in plinth and top, cm². Read by: later: rules of the trade (F65).',
   ),
   mass: mass().describe('Read by: lifting/mass.'),
   over: id
@@ -580,6 +678,9 @@ const finishing = z.strictObject({
   depth: sheet().describe('Read by: later: rules of the trade (F48).'),
   length: sheet().describe('Read by: later: cutting.'),
   setBack: sheet().describe('Plinth face back from the front of the carcass. Read by: heights/plinth.'),
+  scribe: sheet().describe(
+    'Allowance to be cut to the wall, included in its width. Read by: later: rules of the trade (F74).',
+  ),
 })
 
 const worktop = z.strictObject({
@@ -592,6 +693,10 @@ const worktop = z.strictObject({
     .describe('The units it lies on, as a set. Read by: heights/worktop, operations/finishing.'),
   thickness: sheet().describe('Read by: heights/worktop.'),
   depth: sheet().describe('Read by: later: worktops.'),
+  freeOverhang: sheet().describe(
+    'Furthest it reaches past what carries it, as for a breakfast bar. Read by: later: rules of the trade (F106).',
+  ),
+  freeOverhangMax: sheet().describe('By its maker. Read by: later: rules of the trade (F106).'),
   material: oneOf('laminate', 'solid-timber', 'stone', 'compact', 'solid-surface', 'steel').describe(
     'Read by: later: worktops.',
   ),
@@ -756,6 +861,10 @@ export const kitchenSchema = z.strictObject({
     z.strictObject({ id, at: place, height: height }),
     'Ceiling readings; between them it is a surface. Read by: survey/ceiling.',
   ),
+  access: list(
+    accessPoint,
+    'What must stay within reach. Read by: later: rules of the trade (F39, F89, F111).',
+  ),
   boxes: list(
     box,
     'Boxings, beams, chimney breasts, anything fixed and box-shaped. Read by: placing/obstacles.',
@@ -764,6 +873,9 @@ export const kitchenSchema = z.strictObject({
     .strictObject({
       kind: oneOf('concrete', 'screed', 'suspended-timber', 'boards', 'not-known').describe(
         'Read by: later: rules of the trade (F107).',
+      ),
+      changed: yesNo.describe(
+        'A screed, levelling compound or new floor was laid after these readings. Read by: later: rules of the trade (F108).',
       ),
       heating: yesNo.describe('Pipes or mats in the floor. Read by: later: rules of the trade (F41).'),
       heatingDepth: tape().describe('Read by: later: rules of the trade (F41).'),
@@ -813,6 +925,9 @@ export const kitchenSchema = z.strictObject({
         .nullable()
         .default(null),
       hours: text.optional().describe('Working hours. Read by: later: crew schedule.'),
+      extraction: yesNo.describe(
+        'Dust extraction at the drill and saw. Read by: later: rules of the trade (F93).',
+      ),
     })
     .prefault({}),
   route: z
@@ -849,6 +964,7 @@ export type Stud = Wall['studs'][number]
 export type Accessory = Wall['accessories'][number]
 export type Service = Wall['services'][number]
 export type Opening = Wall['openings'][number]
+export type AccessPoint = Kitchen['access'][number]
 export type Layer = Wall['layers'][number]
 export type Nogging = Wall['noggings'][number]
 export type Unit = Kitchen['units'][number]
