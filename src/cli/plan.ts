@@ -12,6 +12,7 @@ import { type Outcome, workThrough } from '../core/plan/entry'
 import { readWrittenPlan, writtenPlan } from '../core/plan/plan-file'
 import { readableNoPlan, readablePlan, readableWhy, readableWhyNotFirst } from '../core/plan/readable'
 import type { Plan } from '../core/plan/types'
+import { withWaysOut } from '../core/plan/ways-out'
 
 interface Options {
   readonly file: string
@@ -111,7 +112,7 @@ function answer(options: Options, kitchen: unknown, log: unknown, outcome: Outco
     )
     return 3
   }
-  const { plan } = outcome
+  const plan = withWaysOut(outcome.plan, kitchen, log)
   const wrongId = unknownId(plan, [options.why, options.first])
   if (wrongId !== null) return refuse(`There is no operation "${wrongId}" in this plan.\n`)
   if (options.check) {

@@ -1,0 +1,28 @@
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { withEdits } from '../../src/core/kitchen/edit'
+import type { Edit } from '../../src/core/plan/types'
+import { ROOT } from './root'
+
+/**
+ * What has to be settled of the second demo kitchen before nothing speaks against it: both walls traced and proved dead
+ * to a depth past every hole, its one doubtful stud found, screws a size longer, and a crew that can lift its units.
+ */
+const SETTLED: readonly Edit[] = [
+  ...['a', 'b'].flatMap((wall): Edit[] => [
+    { set: `walls.${wall}.traced`, to: 'whole' },
+    { set: `walls.${wall}.tracedDepth`, to: 80 },
+    { set: `walls.${wall}.provedDead`, to: true },
+  ]),
+  { set: 'walls.a.studs.a-s9.confirmed', to: 'both-edges' },
+  { set: 'fixings.rail-screw.length', to: 60 },
+  { set: 'fixings.second-screw.length', to: 90 },
+  { set: 'fixings.bracket-screw.length', to: 50 },
+  { set: 'crew.people.mate.filter', to: 'man' },
+]
+
+/** A kitchen file a fitter would take on as it is: no stop, no ask. */
+export function soundKitchen(): unknown {
+  const file: unknown = JSON.parse(readFileSync(join(ROOT, 'scenes/l-shape.dryrun.json'), 'utf8'))
+  return withEdits(file, SETTLED)
+}
