@@ -38,6 +38,7 @@ export function makeActions(store: AppStore, start: () => PlanWorker, now: () =>
     start,
     ({ outcome, kitchen }) => set((s) => received(s, outcome, kitchen)),
     (why) => set({ working: false, pending: null, broken: why }),
+    ({ finding, waysOut }) => set((s) => ({ ways: { ...s.ways, [finding]: waysOut } })),
   )
   const ask = ({ kitchen, log }: Documents) => {
     set({ pending: { kitchen, log }, working: true, broken: null })

@@ -1,9 +1,9 @@
-import type { PlanAnswer, PlanRequest } from '../worker/answer'
+import type { PlanAnswer, PlanRequest, WaysAnswer } from '../worker/answer'
 
 /** The part of a worker that the planner needs; a test gives its own. */
 export interface PlanWorker {
   postMessage(request: PlanRequest): void
-  onmessage: ((event: { readonly data: PlanAnswer }) => void) | null
+  onmessage: ((event: { readonly data: PlanAnswer | WaysAnswer }) => void) | null
   onerror: ((event: { readonly message?: string }) => void) | null
   terminate(): void
 }
@@ -20,11 +20,13 @@ export function makePlanner(
   start: () => PlanWorker,
   onAnswer: (answer: PlanAnswer) => void,
   onBroken: (why: string) => void,
+  onWays: (answer: WaysAnswer) => void = () => undefined,
 ): Planner {
   let worker: PlanWorker | null = null
   let running: number | null = null
   let waiting: PlanRequest | null = null
   let next = 1
+  let shown: number | null = null
 
   const send = (request: PlanRequest) => {
     worker ??= wired()
@@ -34,12 +36,17 @@ export function makePlanner(
   const wired = () => {
     const fresh = start()
     fresh.onmessage = ({ data }) => {
+      if ('waysOut' in data) {
+        if (data.id === shown && running === null) onWays(data)
+        return
+      }
       if (data.id !== running) return
       running = null
       const more = waiting
       waiting = null
-      if (more === null) onAnswer(data)
-      else send(more)
+      if (more !== null) return send(more)
+      shown = data.id
+      onAnswer(data)
     }
     fresh.onerror = ({ message }) => {
       stop()

@@ -1,7 +1,7 @@
 import { createStore } from 'zustand/vanilla'
 import type { Problem } from '../core/kitchen/problem'
 import type { Outcome } from '../core/plan/entry'
-import type { NoPlan, Plan } from '../core/plan/types'
+import type { NoPlan, Plan, WayOut } from '../core/plan/types'
 
 export const PLACES = ['survey', 'rehearse', 'paper', 'day'] as const
 export type PlaceName = (typeof PLACES)[number]
@@ -35,6 +35,8 @@ export interface AppState extends Documents {
   readonly pending: Documents | null
   readonly plan: Plan | null
   readonly noPlan: NoPlan | null
+  /** Ways out of findings of this plan that hold, by finding; they come one by one after the plan. */
+  readonly ways: Readonly<Record<string, readonly WayOut[]>>
   /** Why the last file or entry was refused; what was open stays open. */
   readonly problems: readonly Problem[]
   readonly working: boolean
@@ -53,6 +55,7 @@ export const initialState: AppState = {
   pending: null,
   plan: null,
   noPlan: null,
+  ways: {},
   problems: [],
   working: false,
   broken: null,
@@ -79,7 +82,7 @@ export function indexOf(state: Pick<AppState, 'plan' | 'at'>): number {
 export function received(state: AppState, outcome: Outcome, kitchen: unknown): Partial<AppState> {
   const settled = { working: false, pending: null }
   if (outcome.kind === 'refused') return { ...settled, problems: outcome.problems }
-  const documents = { kitchen, log: state.pending?.log ?? state.log, problems: [] }
+  const documents = { kitchen, log: state.pending?.log ?? state.log, problems: [], ways: {} }
   if (outcome.kind === 'no-order') return { ...settled, ...documents, noPlan: outcome.noPlan, plan: null }
   const still = outcome.plan.operations.some((o) => o.id === state.at)
   const at = still ? state.at : (outcome.plan.operations[0]?.id ?? null)

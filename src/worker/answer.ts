@@ -1,5 +1,6 @@
 import { parseKitchenText } from '../core/kitchen/parse-kitchen'
 import { type Outcome, workThrough } from '../core/plan/entry'
+import type { WayOut } from '../core/plan/types'
 
 export interface PlanRequest {
   readonly id: number
@@ -12,6 +13,13 @@ export interface PlanAnswer {
   readonly outcome: Outcome
   /** The kitchen file that was planned, as a value; null when its text could not be read. */
   readonly kitchen: unknown
+}
+
+/** The ways out of one finding of an answer, each planned and found to hold; they come after it. */
+export interface WaysAnswer {
+  readonly id: number
+  readonly finding: string
+  readonly waysOut: readonly WayOut[]
 }
 
 /** One request worked through, under its own number. */

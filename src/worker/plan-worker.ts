@@ -1,6 +1,24 @@
-/** Runs the planner away from the thread that draws: one request in, one answer out. */
-import { answer, type PlanRequest } from './answer'
+/** Runs the planner away from the thread that draws: one request in, its answer out, then its ways out one by one. */
+import { waysOutOf } from '../core/plan/ways-out'
+import { answer, type PlanAnswer, type PlanRequest, type WaysAnswer } from './answer'
 
-self.onmessage = (event: MessageEvent<PlanRequest>) => {
-  self.postMessage(answer(event.data))
+let newest = 0
+
+self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
+  newest = data.id
+  const answered = answer(data)
+  self.postMessage(answered)
+  if (answered.outcome.kind === 'plan') setTimeout(() => planWaysOut(answered, data.log))
+}
+
+/** One finding after the other, letting a newer request in between. */
+function planWaysOut({ id, outcome, kitchen }: PlanAnswer, log: unknown, from = 0): void {
+  if (outcome.kind !== 'plan' || id !== newest) return
+  const { plan } = outcome
+  const at = plan.findings.findIndex((finding, i) => i >= from && finding.waysOut.length > 0)
+  const finding = plan.findings[at]
+  if (finding === undefined) return
+  const ways: WaysAnswer = { id, finding: finding.id, waysOut: waysOutOf(finding, plan, kitchen, log) }
+  self.postMessage(ways)
+  setTimeout(() => planWaysOut({ id, outcome, kitchen }, log, at + 1))
 }

@@ -74,3 +74,22 @@ test('a worker that breaks is told, and the next request gets a new one', () => 
   expect(broken).toEqual(['out of memory'])
   expect(workers[1]?.asked.map((r) => r.kitchen)).toEqual(['two'])
 })
+
+test('ways out come after the answer they belong to, and not once something newer is asked', () => {
+  const { worker, asked, answer } = slowWorker()
+  const ways: string[] = []
+  const planner = makePlanner(
+    () => worker,
+    () => undefined,
+    () => undefined,
+    ({ finding }) => ways.push(finding),
+  )
+  const found = (id: number, finding: string) => worker.onmessage?.({ data: { id, finding, waysOut: [] } })
+  planner.request('one', null)
+  found(1, 'too early')
+  answer(asked[0] as PlanRequest)
+  found(1, 'in time')
+  planner.request('two', null)
+  found(1, 'too late')
+  expect(ways).toEqual(['in time'])
+})

@@ -25,18 +25,26 @@ function tried(way: WayOut, of: Finding, before: Plan, kitchen: unknown, log: un
 const rank = (way: WayOut): number => CHEAPEST_FIRST.indexOf(way.cost) * 100 + way.brings.length
 
 /**
- * The plan with the ways out of its findings proved: each was planned again with its edits made, and only those under
- * which the finding goes and nothing worse comes are kept, cheapest first.
+ * The ways out of one finding that hold: each was planned again with its edits made, and only those under which the
+ * finding goes and nothing worse comes are kept, cheapest first.
  *
  * @param kitchen the kitchen file the plan was made from, as parsed JSON
  * @param log its day log, or null
  */
+export function waysOutOf(
+  finding: Finding,
+  plan: Plan,
+  kitchen: unknown,
+  log: unknown = null,
+): readonly WayOut[] {
+  const ways = finding.waysOut.flatMap((way) => tried(way, finding, plan, kitchen, log) ?? [])
+  return ways.sort((a, b) => rank(a) - rank(b))
+}
+
+/** The plan with the ways out of all its findings planned: those that do not hold are gone. */
 export function withWaysOut(plan: Plan, kitchen: unknown, log: unknown = null): Plan {
-  const findings = plan.findings.map((finding) => {
-    const ways = finding.waysOut.flatMap((way) => tried(way, finding, plan, kitchen, log) ?? [])
-    return ways.length === 0 && finding.waysOut.length === 0
-      ? finding
-      : { ...finding, waysOut: ways.sort((a, b) => rank(a) - rank(b)) }
-  })
+  const findings = plan.findings.map((finding) =>
+    finding.waysOut.length === 0 ? finding : { ...finding, waysOut: waysOutOf(finding, plan, kitchen, log) },
+  )
   return { ...plan, findings }
 }

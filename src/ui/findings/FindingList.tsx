@@ -1,8 +1,9 @@
 import type { Finding, Plan, Weight } from '../../core/plan/types'
+import { useApp } from '../app-context'
 import { basisText } from '../basis'
 import { wallName } from '../names'
 import { wallSheet } from '../paper/sheets'
-import { words } from '../words'
+import { keyOf, words } from '../words'
 
 const WEIGHTS: readonly Weight[] = ['stop', 'ask', 'warn', 'note']
 const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {
@@ -54,11 +55,27 @@ function OneFinding({ finding, plan }: { readonly finding: Finding; readonly pla
     <li>
       <p>{words(finding.say)}</p>
       {finding.ask !== null && <p className="who">{words(finding.ask)}</p>}
+      <WaysOut finding={finding.id} />
       <p className="basis">
         <Where finding={finding} plan={plan} />
         {basisText(finding.basis)}
       </p>
     </li>
+  )
+}
+
+/** Ways out, cheapest first, each of which a plan was made with. They come in after the plan. */
+function WaysOut({ finding }: { readonly finding: string }) {
+  const ways = useApp((s) => s.ways[finding])
+  if (ways === undefined || ways.length === 0) return null
+  return (
+    <ul className="ways-out">
+      {ways.map((way) => (
+        <li key={keyOf(way.say)}>
+          {words(way.say)} <span className="quiet">Costs {way.cost}.</span>
+        </li>
+      ))}
+    </ul>
   )
 }
 
