@@ -26,7 +26,7 @@ import { measureNext } from './measure-next'
 import { obstacles } from './obstacles'
 import { siteOf } from './site'
 import { standUps, stoodUpAsChosen } from './stand-ups'
-import type { Finding, NoPlan, Plan } from './types'
+import type { Finding, NoPlan, Operation, Plan } from './types'
 import { type UnitAnswers, unitPlan } from './unit-plans'
 import { wallThings } from './wall-things'
 import { workPlaces } from './work-places'
@@ -98,10 +98,13 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     achieved,
   }
   const operations = workOutOperations(context)
-  const site = siteOf(context, survey, positions.units, fixed)
+  const ruled = (order: readonly Operation[]) => {
+    const site = siteOf(context, survey, positions.units, fixed, order)
+    return RULES.flatMap((rule) => findingsOf(rule, site))
+  }
   const reasons = workOutReasons(context, operations)
   const wishes = answerWishes(kitchen, operations, reasons)
-  const findings = sorted([
+  const findings = [
     ...survey.findings,
     ...positions.findings,
     ...heights.findings,
@@ -112,8 +115,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     ...operationFindings(context),
     ...wishes.findings,
     ...generalFindings(kitchen, region, units, fixings.holes),
-    ...RULES.flatMap((rule) => findingsOf(rule, site)),
-  ])
+  ]
   const all = [...reasons, ...wishes.reasons]
   const trapped = entry.trapped
   if (trapped.length > 0 || wishes.conflicts.length > 0) {
@@ -124,7 +126,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
       loops: [],
       trapped,
       reasons: all,
-      findings,
+      findings: sorted([...findings, ...ruled([])]),
     })
   }
   const arranged = arrange({
@@ -144,12 +146,12 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
       loops,
       trapped,
       reasons: loops.flat(),
-      findings,
+      findings: sorted([...findings, ...ruled([])]),
     })
   }
   const byId = new Map(operations.map((o) => [o.id, o]))
-  const found = sorted([...findings, ...lateWishes(arranged.value.late, all)])
   const order = arranged.value.order.flatMap((id) => byId.get(id) ?? [])
+  const found = sorted([...findings, ...ruled(order), ...lateWishes(arranged.value.late, all)])
   const made: Omit<Plan, 'measureNext' | 'changes'> = {
     stamp: { hash, rules: RULES_VERSION, region: region?.id ?? null },
     name: kitchen.name,

@@ -4,7 +4,7 @@ import type { OperationContext } from '../operations/operation-context'
 import type { Site } from '../rules/rule'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
-import type { Obstacle, UnitPlan } from './types'
+import type { Obstacle, Operation, UnitPlan } from './types'
 
 /** What has been worked out of a kitchen, laid out for the rules of the trade: look-ups by id, units along their walls. */
 export function siteOf(
@@ -12,6 +12,7 @@ export function siteOf(
   survey: Survey,
   positions: readonly UnitPosition[],
   obstacles: readonly Obstacle[],
+  order: readonly Operation[],
 ): Site {
   const { kitchen, names } = context
   const plans = new Map(context.units.map((unit) => [unit.unit, unit]))
@@ -24,6 +25,7 @@ export function siteOf(
     survey,
     positions,
     obstacles,
+    order,
     unit: (id) => plans.get(id),
     stated: (id) => stated.get(id),
     wall: (id) => walls.get(id),

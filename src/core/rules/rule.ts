@@ -3,7 +3,7 @@ import type { Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Message, MessageValue } from '../message'
 import type { OperationContext } from '../operations/operation-context'
 import { finding } from '../plan/finding'
-import type { Cost, Edit, Finding, Obstacle, UnitPlan, WayOut, Weight } from '../plan/types'
+import type { Cost, Edit, Finding, Obstacle, Operation, UnitPlan, WayOut, Weight } from '../plan/types'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
 
@@ -17,6 +17,8 @@ export interface Site extends Omit<OperationContext, 'survey'> {
   readonly positions: readonly UnitPosition[]
   /** Boxings, beams, chimney breasts: what is fixed in the room. */
   readonly obstacles: readonly Obstacle[]
+  /** The work in order; none when no order is possible. */
+  readonly order: readonly Operation[]
   readonly unit: (id: string) => UnitPlan | undefined
   /** The unit as the file states it. */
   readonly stated: (id: string) => Unit | undefined
