@@ -40,7 +40,11 @@ const wall = list(
     noggings: list({ kind: W, from: along, to: along, centre: height }, named('depth thickness', F)),
     plumb: list({ along }, named('over lean', F)),
     straightness: list({ height, along, bow: F }),
-    accessories: list(named('kind face live', W), { along, height }, named('width tall', F)),
+    accessories: list(
+      named('kind face live serves', W),
+      { along, height },
+      named('width tall standsProud', F),
+    ),
     services: list(
       named('kind face traced', W),
       { points: list({ along, height }) },
@@ -71,25 +75,32 @@ const unit = list(
     ),
     backRail: fields(named('fromTop height thickness', F)),
     bottomRail: fields(named('fromBottom height thickness', F)),
-    doors: list({ hinge: W }, named('width height thickness mass opens handle', F)),
-    drawers: list(named('travel height mass handle', F)),
+    doors: list({ hinge: W }, named('width height thickness mass opens handle rise', F)),
+    drawers: list({ inner: W }, named('travel height mass handle', F)),
   },
 )
 
 const appliance = list(
-  named('name kind fuel over', W),
+  named('name kind fuel over case clearFrom hinge', W),
+  named('clearTall clearBelow clearFront panSupports below sleeveMin sleeveMax doorOut doorNeeds', F),
+  named('plinthMin plinthMax frontMin frontMax tapHeight tapFromWall tapLever outlet', F),
+  named('ductBends ductLength ductBendsMax ductLengthMax ventPlanned', F),
   named('heightMin heightMax widthNeeded depthNeeded workingGap clearAbove clearSide', F),
   named('leadLength hoseLength ventArea mass', F),
 )
 const finishing = list(
   named('name kind wall of', W),
   { order },
-  named('width height depth length setBack', F),
+  named('width height depth length setBack scribe', F),
 )
-const worktop = list(named('name over material', W), named('thickness depth mass', F), {
-  joints: list({ along, wall: W }),
-  cutouts: list(named('for wall', W), { left: along }, named('width front depth', F)),
-})
+const worktop = list(
+  named('name over material', W),
+  named('thickness depth mass freeOverhang freeOverhangMax', F),
+  {
+    joints: list({ along, wall: W }),
+    cutouts: list(named('for wall', W), { left: along }, named('width front depth', F)),
+  },
+)
 const fixing = list(
   named('name kind for into', W),
   named('diameter length bit holeDepth embedment pull shear', F),
@@ -108,7 +119,8 @@ export const KITCHEN_FACTS: FactShape = fields(
     walls: wall,
     ceiling: list({ at: place, height }),
     boxes: list(named('kind wall', W), rect, named('near out', F)),
-    floor: fields(named('kind heating finishWhere', W), named('heatingDepth finishToCome', F), {
+    access: list(named('kind wall panel', W), { along, height }, named('out door', F)),
+    floor: fields(named('kind changed heating finishWhere', W), named('heatingDepth finishToCome', F), {
       readings: list({ at: place, line: W, drop: F }),
     }),
     units: unit,
@@ -126,6 +138,7 @@ export const KITCHEN_FACTS: FactShape = fields(
       people: list(named('name filter alwaysThere', W), { own: F, windows: list(named('from to', W)) }),
       lifter: fields({ rated: F }),
       hours: W,
+      extraction: W,
     }),
     route: list({ kind: W }, named('width width2 height ceiling', F)),
     staging: place,

@@ -1,5 +1,23 @@
+import { rule as builtIn } from './built-in'
+import { rule as dust } from './dust'
+import { rule as fewStuds } from './few-studs'
+import { rule as floorChanged } from './floor-changed'
+import { rule as floorFixingOverHeating } from './floor-fixing-over-heating'
+import { rule as heavyLiftLate } from './heavy-lift-late'
+import { rule as loadOnBoards } from './load-on-boards'
+import { rule as overhang } from './overhang'
 import type { Rule } from './rule'
 import { rule as runTooLong } from './run-too-long'
 
 /** The rules of the trade that stand in a file of their own, in order of their names. */
-export const RULES: readonly Rule[] = [runTooLong]
+export const RULES: readonly Rule[] = [
+  builtIn,
+  dust,
+  fewStuds,
+  floorChanged,
+  floorFixingOverHeating,
+  heavyLiftLate,
+  loadOnBoards,
+  overhang,
+  runTooLong,
+]
