@@ -554,7 +554,7 @@ const unit = z.strictObject({
   contents: mass().describe('What will stand in it. Read by: fixings/statics.'),
   assembled: oneOf('flat-packed', 'built').describe('As delivered. Read by: operations/assemble.'),
   hand: oneOf('left', 'right', 'either').describe(
-    'Handing of a corner unit or door. Read by: operations/check-delivery.',
+    'Of a corner unit: on which side, seen from its front, the corner lies. Of another: its door’s hinges. Read by: operations/check-delivery, rules/wrong-hand.',
   ),
   delivered: yesNo.describe('Seen and counted. Read by: operations/check-delivery.'),
   applianceBay: id.nullable().default(null).describe('The appliance that goes in it. Read by: heights/bays.'),

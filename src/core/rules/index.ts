@@ -5,9 +5,11 @@ import { rule as floorChanged } from './floor-changed'
 import { rule as floorFixingOverHeating } from './floor-fixing-over-heating'
 import { rule as heavyLiftLate } from './heavy-lift-late'
 import { rule as loadOnBoards } from './load-on-boards'
+import { rule as notDelivered } from './not-delivered'
 import { rule as overhang } from './overhang'
 import type { Rule } from './rule'
 import { rule as runTooLong } from './run-too-long'
+import { rule as wrongHand } from './wrong-hand'
 
 /** The rules of the trade that stand in a file of their own, in order of their names. */
 export const RULES: readonly Rule[] = [
@@ -18,6 +20,8 @@ export const RULES: readonly Rule[] = [
   floorFixingOverHeating,
   heavyLiftLate,
   loadOnBoards,
+  notDelivered,
   overhang,
   runTooLong,
+  wrongHand,
 ]

@@ -13,6 +13,8 @@ export const WOVEN: Readonly<Record<string, readonly FailureMode[]>> = {
   'stud-not-confirmed': ['F21'],
   'screw-too-short': ['F24', 'F25', 'F28', 'F29'],
   'base-not-known': ['F24', 'F26'],
+  'wall-not-known': ['F23', 'F24'],
+  'knock-does-not-match': ['F26'],
   'hole-refused': ['F27', 'F30', 'F31', 'F32', 'F33'],
   'band-unknown': ['F30', 'F31', 'F33'],
   'other-face-not-looked-at': ['F33'],
@@ -29,12 +31,30 @@ export const WOVEN: Readonly<Record<string, readonly FailureMode[]>> = {
 export const STEPS: Readonly<Partial<Record<FailureMode, string>>> = {
   F17: 'strike:line asks for the turn-round of the laser',
   F18: 'read-floor:room shows which way the sign goes and what the highest floor reads',
+  F10: 'check-delivery:room asks for damage to be noted while it can still be reported',
   F71: 'assemble asks for the two diagonals',
+  F72: 'join states how thick the two sides are together, which the screw must not reach through',
   F91: 'wishes that cannot all hold are refused with the smallest sets and repairs',
 }
 
 /** Failure modes left to a later piece of work, by its name. */
-export const LATER: Readonly<Partial<Record<FailureMode, string>>> = {}
+export const LATER: Readonly<Partial<Record<FailureMode, string>>> = {
+  F70: 'cutting and buying',
+  F73: 'worktops',
+  F75: 'worktops',
+  F76: 'worktops',
+  F77: 'worktops',
+  F78: 'worktops',
+  F79: 'worktops',
+  F80: 'worktops',
+  F81: 'worktops',
+  F82: 'worktops',
+  F83: 'cutting and buying',
+  F86: 'crew schedule',
+  F87: 'crew schedule',
+  F88: 'crew schedule',
+  F90: 'crew schedule',
+}
 
 /** Failure modes outside what a tool before the day can know, with the reason. */
 export const OUT_OF_SCOPE: Readonly<Partial<Record<FailureMode, string>>> = {}
