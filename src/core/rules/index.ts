@@ -9,6 +9,7 @@ import { rule as notDelivered } from './not-delivered'
 import { rule as overhang } from './overhang'
 import type { Rule } from './rule'
 import { rule as runTooLong } from './run-too-long'
+import { rule as wayIn } from './way-in'
 import { rule as wrongHand } from './wrong-hand'
 
 /** The rules of the trade that stand in a file of their own, in order of their names. */
@@ -23,5 +24,6 @@ export const RULES: readonly Rule[] = [
   notDelivered,
   overhang,
   runTooLong,
+  wayIn,
   wrongHand,
 ]

@@ -1,0 +1,45 @@
+import { tryRule } from '../../support/rule-trial'
+
+// Tall unit 1: 600 x 560 x 1970, carried built. Round a corner lying on its back: 1970 along, 560 across, 600 up; on its
+// side 1970 along, 600 across, 560 up. With 10 mm for hands out of each width.
+// Equal corridors of a: L = 2(sqrt2 * (a - 10) - 560). For L = 1970: a = (985 + 560) / sqrt2 + 10 = 1102.5.
+// Upright it is 600 x 560 on the plan and wants 1980 mm of height.
+const built = { set: 'units.tall-1.assembled', to: 'built' } as const
+const corner = (width: number, height: number) =>
+  ({
+    add: 'route',
+    item: {
+      id: 'hall',
+      kind: 'corner',
+      width: { value: width, pm: 1 },
+      width2: { value: width, pm: 1 },
+      ceiling: { value: height, pm: 1 },
+    },
+  }) as const
+
+tryRule('way-in', [
+  {
+    what: 'a tall unit lying down round a corner under a low ceiling',
+    given: [built, { remove: 'worktops.worktop-a' }, { remove: 'worktops.worktop-b' }],
+    inside: [corner(1107, 1900)],
+    outside: [corner(1098, 1900)],
+    weight: 'stop',
+    about: ['tall-1'],
+    waysOut: 1,
+  },
+  {
+    what: 'upright it turns as soon as the ceiling lets it',
+    given: [built, { remove: 'worktops.worktop-a' }, { remove: 'worktops.worktop-b' }],
+    inside: [corner(1000, 1983)],
+    outside: [corner(1000, 1976)],
+    weight: 'stop',
+    about: ['tall-1'],
+  },
+  {
+    what: 'a corner nobody has measured',
+    given: [built],
+    outside: [{ add: 'route', item: { id: 'hall', kind: 'corner' } }],
+    weight: 'ask',
+    about: ['tall-1'],
+  },
+])
