@@ -1,0 +1,74 @@
+import { derive, hasValue } from '../figure'
+import { factId } from '../kitchen/fact-id'
+import type { Accessory } from '../kitchen/schema'
+import type { UnitPlan } from '../plan/types'
+import { both, liesBetween } from '../survey/between'
+import type { Found, Rule, Site } from './rule'
+
+function judged(site: Site, wall: string, accessory: Accessory, unit: UnitPlan): readonly Found[] {
+  const along = site.survey.along(wall, accessory.along)
+  const height = site.survey.height(accessory.height)
+  const lies = both(liesBetween(along, unit.left, unit.right), liesBetween(height, unit.underside, unit.top))
+  const space = site.stated(unit.unit)?.void
+  if (lies === 'no' || space === undefined) return []
+  const over = derive(
+    'mm',
+    { kind: 'geometry', why: 'how far it stands out, less the space behind the back panel' },
+    [accessory.standsProud, space],
+    (proud, free) => (proud as number) - (free as number),
+  )
+  if (hasValue(over) && over.value <= -over.pm) return []
+  const key = !hasValue(over) ? 'not-known' : over.value > over.pm ? 'proud' : 'near'
+  const dead = accessory.live === false
+  return [
+    {
+      subjects: [accessory.id, unit.unit],
+      about: [accessory.id, unit.unit],
+      weight: key === 'proud' ? 'stop' : 'ask',
+      dangerous: !dead,
+      said: [
+        key,
+        {
+          kind: accessory.kind.replace('-', ' '),
+          wall: site.name(wall),
+          unit: site.name(unit.unit),
+          along,
+          state: dead ? 'said to be dead' : accessory.live === true ? 'live' : 'not known to be dead',
+          ...(key === 'proud' ? { over } : {}),
+        },
+      ],
+      figures: [over, along, height],
+      where: { wall, along, height },
+      from: [factId('walls', wall, 'accessories', accessory.id, 'live')],
+      ask: ['ask'],
+    },
+  ]
+}
+
+/** F35: an old outlet in the wall behind a unit that has no room for it. */
+export const rule: Rule = {
+  id: 'outlet-in-unit',
+  catches: ['F35'],
+  dangerous: true,
+  basis: { kind: 'geometry', why: 'what stands out from the wall against the space behind the back panel' },
+  why: 'A drawer pushed home against a live cooker outlet cracks it.',
+  words: {
+    proud:
+      'The {kind} on {wall}, at {along} from its left corner, is behind {unit} and {state}. It stands out {over} further than the space behind the back.',
+    near: 'The {kind} on {wall}, at {along} from its left corner, is behind {unit} and {state}. Whether the space behind the back holds it is too near to tell.',
+    'not-known':
+      'The {kind} on {wall}, at {along} from its left corner, will be behind {unit}, and is {state}. Nobody has said how far it stands out.',
+    ask: 'An electrician: taken out and its cable ended, or moved to where it can be reached.',
+  },
+  check: (site) =>
+    site.kitchen.walls.flatMap((wall) =>
+      wall.accessories
+        .filter(({ face }) => face === 'room')
+        .flatMap((accessory) =>
+          site
+            .along(wall.id)
+            .filter(({ kind }) => kind !== 'appliance-space')
+            .flatMap((unit) => judged(site, wall.id, accessory, unit)),
+        ),
+    ),
+}
