@@ -56,9 +56,9 @@ const OBLIGATIONS: readonly ((c: Case) => void)[] = [
  */
 export function checkPlan(kitchenJson: unknown, plan: unknown, dayLog?: unknown): CheckReport {
   const { refuse, report } = refusalList()
-  const fault = PLAN_SHAPE(plan, 'plan')
+  const fault = PLAN_SHAPE(plan)
   if (fault !== null) {
-    refuse('shape', 'plan', fault)
+    refuse('shape', 'plan', `plan${fault}`)
     return report()
   }
   // The shape has just been proved field by field.

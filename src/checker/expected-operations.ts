@@ -1,5 +1,5 @@
 import type { Operation } from '../core/plan/types'
-import { type Case, wallOf } from './case'
+import { type Case, topOf, underside, wallOf } from './case'
 import type { GivenUnit } from './given'
 import { timberNeeded } from './holes/timber-needed'
 import { isKnown } from './measure'
@@ -28,6 +28,7 @@ const USUAL_ASBESTOS = 2000
 const FOR_THE_ROOM: ReadonlySet<string> = new Set([
   'check-delivery:room',
   'isolate:room',
+  'restore-supply:room',
   'strike:line',
   'read-floor:room',
   'snag:room',
@@ -42,7 +43,14 @@ export function expectedOperations(c: Case): ExpectedOperations {
 /** Where no unit is to be fitted nothing has to be made ready for one. */
 function always(c: Case): readonly string[] {
   if (!c.given.units.some(isCarcass)) return []
-  return ['check-delivery:room', 'isolate:room', 'strike:line', 'read-floor:room', 'snag:room']
+  return [
+    'check-delivery:room',
+    'isolate:room',
+    'restore-supply:room',
+    'strike:line',
+    'read-floor:room',
+    'snag:room',
+  ]
 }
 
 function safety(c: Case): readonly string[] {
@@ -188,17 +196,25 @@ function isAllowed(c: Case, id: string): boolean {
   }
 }
 
-/** Sides that touch, by their places on one wall. */
+/** Sides that touch, by their places on one wall: carcasses are screwed side to side, and to the side of a tall. */
 function touchingPairs(c: Case): readonly (readonly [string, string])[] {
-  const units = [...c.units.values()].filter((u) => isCarcass(u.unit) && groupOf(u.unit) !== 'tall')
+  const units = [...c.units.values()].filter((u) => isCarcass(u.unit) && u.unit.kind !== 'island')
   return units.flatMap((a) =>
-    units.filter((b) => touchesRight(a, b)).map((b) => [a.unit.id, b.unit.id] as const),
+    units.filter((b) => touchesRight(c, a, b)).map((b) => [a.unit.id, b.unit.id] as const),
   )
 }
 
-/** b stands with its left side at a's right side, both hung or both standing, their backs on one line. */
-function touchesRight(a: UnitStretch, b: UnitStretch): boolean {
-  if (a.wall !== b.wall || a.unit.id === b.unit.id || isHung(a.unit) !== isHung(b.unit)) return false
+const isTall = (unit: GivenUnit): boolean => groupOf(unit) === 'tall'
+
+/** Screwed side to side: both hung or both standing, or one of them a tall, which reaches from bases to wall units. */
+function mayJoin(a: GivenUnit, b: GivenUnit): boolean {
+  return isHung(a) === isHung(b) || isTall(a) || isTall(b)
+}
+
+/** b stands with its left side at a's right side, at one height, their backs on one line. */
+function touchesRight(c: Case, a: UnitStretch, b: UnitStretch): boolean {
+  if (a.wall !== b.wall || a.unit.id === b.unit.id || !mayJoin(a.unit, b.unit)) return false
+  if (isHung(a.unit) !== isHung(b.unit) && !overlapInHeight(c, a.unit, b.unit)) return false
   if (a.right.value === null || b.left.value === null || Math.abs(a.right.value - b.left.value) > 0.05)
     return false
   const back = Math.max(a.out.value ?? 0, b.out.value ?? 0)
@@ -208,6 +224,14 @@ function touchesRight(a: UnitStretch, b: UnitStretch): boolean {
     (b.out.value ?? 0) + (b.unit.depth.value ?? deep),
   )
   return front - back > 1
+}
+
+/** A wall unit over the top of a tall has no side of it to be screwed to. */
+function overlapInHeight(c: Case, a: GivenUnit, b: GivenUnit): boolean {
+  const ends = [underside(c, a.id), topOf(c, a), underside(c, b.id), topOf(c, b)].map((m) => m.value)
+  const [au, at, bu, bt] = ends as [number | null, number | null, number | null, number | null]
+  if (au === null || at === null || bu === null || bt === null) return false
+  return Math.min(at, bt) - Math.max(au, bu) > 1
 }
 
 /** A joint of two carcasses; round a corner it cannot be told from one wall, so any two of a kind may be joined. */
@@ -221,7 +245,7 @@ function isJoint(c: Case, object: string): boolean {
     a !== b &&
     isCarcass(a) &&
     isCarcass(b) &&
-    isHung(a) === isHung(b)
+    mayJoin(a, b)
   )
 }
 

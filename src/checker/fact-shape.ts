@@ -41,7 +41,7 @@ const wall = list(
     plumb: list({ along }, named('over lean', F)),
     straightness: list({ height, along, bow: F }),
     accessories: list(
-      named('kind face live serves', W),
+      named('kind face live serves cutOut', W),
       { along, height },
       named('width tall standsProud', F),
     ),
@@ -55,7 +55,7 @@ const wall = list(
       named('kind hinge opens', W),
       rect,
       named('architrave boardProjection leaf handle', F),
-      named('boardLeft boardRight', height),
+      named('boardLeft boardRight sashBottom', height),
     ),
   },
 )
@@ -76,7 +76,7 @@ const unit = list(
     backRail: fields(named('fromTop height thickness', F)),
     bottomRail: fields(named('fromBottom height thickness', F)),
     doors: list({ hinge: W }, named('width height thickness mass opens handle rise', F)),
-    drawers: list({ inner: W }, named('travel height mass handle', F)),
+    drawers: list({ inner: W }, named('travel height boxTop mass handle', F)),
   },
 )
 
@@ -85,13 +85,14 @@ const appliance = list(
   named('clearTall clearBelow clearFront panSupports below sleeveMin sleeveMax doorOut doorNeeds', F),
   named('plinthMin plinthMax frontMin frontMax tapHeight tapFromWall tapLever outlet', F),
   named('ductBends ductLength ductBendsMax ductLengthMax ventPlanned', F),
+  { underside: height },
   named('heightMin heightMax widthNeeded depthNeeded workingGap clearAbove clearSide', F),
   named('leadLength hoseLength ventArea mass', F),
 )
 const finishing = list(
   named('name kind wall of', W),
   { order },
-  named('width height depth length setBack scribe', F),
+  named('width height depth length setBack openingHeight scribe', F),
 )
 const worktop = list(
   named('name over material', W),

@@ -117,7 +117,8 @@ function underCeiling(c: Case, at: UnitStretch): readonly OwnDemand[] {
   if (ceiling === null) return []
   const top = topOf(c, at.unit)
   const onHooks = at.unit.stands === 'plates' || at.unit.stands === 'rail'
-  const lift = onHooks ? plus(at.unit.hanging.hookLift, FINGERS) : null
+  // With its height screws wound right down first it goes on that much lower.
+  const lift = onHooks ? less(plus(at.unit.hanging.hookLift, FINGERS), woundDown(at.unit)) : null
   return [
     {
       id: `ceiling:${at.unit.id}`,
@@ -138,6 +139,11 @@ function underCeiling(c: Case, at: UnitStretch): readonly OwnDemand[] {
           },
         ]),
   ]
+}
+
+/** How far the height screws of a hung unit can be wound down before it is hooked on; nothing where that is not known. */
+export function woundDown({ stands, hanging }: GivenUnit): Measure {
+  return stands === 'plates' || stands === 'rail' ? orElse(hanging.down, nought) : nought
 }
 
 /** The top of a group stands over its underside by the height of the carcasses; wall units of several heights share their tops. */

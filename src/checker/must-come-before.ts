@@ -1,7 +1,7 @@
 import type { Operation } from '../core/plan/types'
 import type { Case } from './case'
 import { holeTimber, isTimberFor, jointOf } from './expected-operations'
-import type { GivenUnit } from './given'
+import type { GivenFinishing, GivenUnit } from './given'
 import { groupOf, isCarcass, isHung } from './positions'
 import { pathBlockers, tiltBlockers } from './replay'
 
@@ -26,6 +26,7 @@ export function obligations(c: Case): readonly Must[] {
     c.place.has(must.before) && c.place.has(must.after) && must.before !== must.after
   return [
     ...beforeHoles(c),
+    ...supply(c),
     ...settingOut(c),
     ...c.given.units.filter(isCarcass).flatMap((unit) => ofUnit(c, unit)),
     ...joints(c),
@@ -61,6 +62,25 @@ function beforeHoles(c: Case): readonly Must[] {
   })
 }
 
+/** Nothing is live again while a wall is still to be drilled or opened; what runs on electricity is tried after that. */
+function supply(c: Case): readonly Must[] {
+  const back = 'restore-supply:room'
+  const atWalls = c.plan.operations.filter(
+    (op) => drills(op) || op.kind === 'fit-nogging' || DRILLS_ONCE_SETTLED.includes(op.kind),
+  )
+  const electric = c.given.appliances.filter(
+    (a) => a.kind !== 'sink' && a.fuel !== 'gas' && a.fuel !== 'none',
+  )
+  return [
+    must('off before on again', 'isolate:room', back),
+    ...atWalls.map((op) => must('supply after the last hole', op.id, back)),
+    ...electric.map((a) => must('supply before connecting', back, `connect:${a.id}`)),
+  ]
+}
+
+/** Work that drills a wall or floor even where its holes have no place yet. */
+const DRILLS_ONCE_SETTLED: readonly string[] = ['drill-plates', 'drill-rail', 'second-fix', 'restrain', 'fix']
+
 /** Timber that is not in the file but put in for one unit (`nogging-<unit>…`) is there before that unit is fixed back. */
 function neededTimber(c: Case, unit: GivenUnit): readonly Must[] {
   const added = c.plan.operations.filter((op) => isTimberFor(op.id, unit.id))
@@ -92,6 +112,7 @@ function settingOut(c: Case): readonly Must[] {
         must('isolate before the wall is opened', 'isolate:room', op.id, false),
         must('trace before the wall is opened', `trace:${wall.id}`, op.id, false),
         must('studs before timber between them', `find-studs:${wall.id}`, op.id, false),
+        must('timber in before holes are marked', op.id, `mark-holes:${wall.id}`),
       ]),
   ])
 }
@@ -171,13 +192,33 @@ function afterSecuring(c: Case): readonly Must[] {
   })
   const panels = c.given.finishing.flatMap((f) =>
     ['panel', 'plinth', 'finish'].flatMap((kind) =>
-      f.of.flatMap((unit) => secured(unit, `${kind}:${f.id}`, 'secured before parts', false)),
+      f.of.flatMap((unit) =>
+        isScribed(c, f)
+          ? secured(unit, `${kind}:${f.id}`, 'secured before parts', false)
+          : [must('assembled before its filler', `assemble:${unit}`, `${kind}:${f.id}`, false)],
+      ),
     ),
   )
   const tops = c.given.worktops.flatMap((w) =>
     w.over.flatMap((unit) => secured(unit, `worktop:${w.id}`, 'secured before worktop')),
   )
   return [...fronts, ...loads, ...panels, ...tops]
+}
+
+/**
+ * All parts but one kind are fitted to units that stand fast. A filler in a corner or between two units sets the place of
+ * the next unit and goes in with it; one that closes the end of a wall is scribed.
+ */
+function isScribed(c: Case, part: GivenFinishing): boolean {
+  if (part.kind !== 'filler') return true
+  const place = c.parts.get(part.id)
+  const length = c.room.frames.get(part.wall ?? '')?.wall.length.value ?? null
+  if (place === undefined) return false
+  const { left, right } = place
+  return (
+    (left.value !== null && left.value <= 1) ||
+    (right.value !== null && length !== null && right.value >= length - 1)
+  )
 }
 
 /** Work stops when every base is secured, and no worktop goes on before the room is proved. */

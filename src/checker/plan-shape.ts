@@ -39,8 +39,9 @@ const wall = record({
   placed: flag,
 })
 
-const threeIds: Shape = (d, at) =>
-  list(text)(d, at) ?? (Array.isArray(d) && d.length === 3 ? null : `${at} is not three readings`)
+const ids = list(text)
+const threeIds: Shape = (d) =>
+  ids(d) ?? (Array.isArray(d) && d.length === 3 ? null : ' is not three readings')
 
 const floor = record({
   points: list(record({ id: text, at: point, z: figure })),

@@ -107,10 +107,13 @@ export function derive(
   const value = work(...values)
   let pm = 0
   inputs.forEach((f, i) => {
-    const step = (f as ValueFigure).pm
+    const { value: at, pm: step } = f as ValueFigure
     if (step === 0) return
-    const up = work(...values.map((v, k) => (k === i ? v + step : v)))
-    const down = work(...values.map((v, k) => (k === i ? v - step : v)))
+    values[i] = at + step
+    const up = work(...values)
+    values[i] = at - step
+    const down = work(...values)
+    values[i] = at
     pm += Math.max(Math.abs(up - value), Math.abs(down - value))
   })
   const state = inputs.some((f) => f.state === 'assumed') ? 'assumed' : 'known'

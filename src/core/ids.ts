@@ -1,19 +1,19 @@
 /** The id of one input: the path to a fact in the kitchen file or day log, by ids and never by position. */
 export type InputId = string
 
-/** Input ids once each, in code-unit order, so that the same facts always print the same bytes. */
+type Ids = readonly InputId[]
+
+/** Input ids once each, in code-unit order, so that the same facts always print the same bytes; a list in order itself. */
 export function sortedIds(ids: Iterable<string>): readonly string[] {
-  const all = [...ids]
+  const all: readonly string[] = Array.isArray(ids) ? ids : [...ids]
   for (let i = 1; i < all.length; i++) {
-    if ((all[i - 1] as string) >= (all[i] as string)) {
-      return [...new Set(all)].sort((x, y) => (x < y ? -1 : x > y ? 1 : 0))
-    }
+    if ((all[i - 1] as string) >= (all[i] as string)) return [...new Set(all)].sort()
   }
   return all
 }
 
 /** Place of the first id from `start` on that does not come before this one: in growing strides, then halving. */
-function firstNotBefore(ids: readonly InputId[], id: InputId, start: number): number {
+function firstNotBefore(ids: Ids, id: InputId, start: number): number {
   let [low, high] = [start, start]
   for (let stride = 1; high < ids.length && (ids[high] as InputId) < id; stride *= 2) {
     low = high + 1
@@ -32,58 +32,45 @@ function firstNotBefore(ids: readonly InputId[], id: InputId, start: number): nu
  * Ids of two lists that are each in order and without repeats, the longer first; that one itself where it holds both.
  * Most lists that meet are nearly alike, or one of them is short: whole stretches of the longer are passed over at once.
  */
-function merged(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
-  let all: InputId[] | undefined
-  let [copied, at] = [0, 0]
-  for (const id of b) {
-    at = firstNotBefore(a, id, at)
-    if (a[at] === id) continue
-    all ??= []
-    while (copied < at) all.push(a[copied++] as InputId)
-    all.push(id)
+function merged(longer: Ids, shorter: Ids): Ids {
+  const added: InputId[] = []
+  const places: number[] = []
+  let at = 0
+  for (const id of shorter) {
+    if (longer[at] !== id) at = firstNotBefore(longer, id, at)
+    if (longer[at] === id) at++
+    else {
+      added.push(id)
+      places.push(at)
+    }
   }
-  if (all === undefined) return a
-  while (copied < a.length) all.push(a[copied++] as InputId)
+  return added.length === 0 ? longer : withAdded(longer, added, places)
+}
+
+/** A list with further ids let in before these places of it. */
+function withAdded(ids: Ids, added: Ids, places: readonly number[]): Ids {
+  const all = ids.concat(added)
+  let to = all.length
+  let from = ids.length
+  // From the end backwards, so that each id is moved once.
+  for (let k = added.length - 1; k >= 0; k--) {
+    while (from > (places[k] as number)) all[--to] = ids[--from] as InputId
+    all[--to] = added[k] as InputId
+  }
   return all
 }
 
-/** Merges of long lists already made: the same few meet again and again. Held only as long as the lists themselves. */
-const made = new WeakMap<readonly InputId[], WeakMap<readonly InputId[], readonly InputId[]>>()
-const LONG = 24
-
-function mergedPair(a: readonly InputId[], b: readonly InputId[]): readonly InputId[] {
+function mergedPair(a: Ids, b: Ids): Ids {
   if (a === b || b.length === 0) return a
   if (a.length === 0) return b
-  if (a.length < LONG || b.length < LONG) return a.length < b.length ? merged(b, a) : merged(a, b)
-  let with_ = made.get(a)
-  if (with_ === undefined) {
-    with_ = new WeakMap()
-    made.set(a, with_)
-  }
-  let both = with_.get(b)
-  if (both === undefined) {
-    both = a.length < b.length ? merged(b, a) : merged(a, b)
-    with_.set(b, both)
-  }
-  return both
+  return a.length < b.length ? merged(b, a) : merged(a, b)
 }
 
-/** With more lists than this it is quicker to sort them all together than to take them in one after another. */
-const FEW = 6
-
 /** Input ids of several figures, once each and in order; shares the longest list where it holds all the others. */
-export function mergedIds(lists: readonly (readonly InputId[])[]): readonly InputId[] {
-  if (lists.length === 2) return mergedPair(lists[0] as readonly InputId[], lists[1] as readonly InputId[])
-  let longest: readonly InputId[] = []
-  for (const list of lists) if (list.length > longest.length) longest = list
-  if (lists.length <= FEW) {
-    return lists.reduce((all, list) => (list === longest ? all : mergedPair(all, list)), longest)
-  }
-  const all = new Set(longest)
-  let before: readonly InputId[] = longest
-  for (const list of lists) {
-    if (list !== before && list !== longest) for (const id of list) all.add(id)
-    before = list
-  }
-  return all.size === longest.length ? longest : sortedIds(all)
+export function mergedIds(lists: readonly Ids[]): Ids {
+  if (lists.length === 2) return mergedPair(lists[0] as Ids, lists[1] as Ids)
+  const apart = [...new Set(lists)]
+  let longest: Ids = []
+  for (const list of apart) if (list.length > longest.length) longest = list
+  return apart.reduce((all, list) => (list === longest ? all : mergedPair(all, list)), longest)
 }

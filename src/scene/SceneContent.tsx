@@ -61,7 +61,7 @@ export function SceneContent(props: SceneContentProps) {
     invalidate()
   }, [parts, onParts, invalidate])
 
-  const obstacles = useMemo(() => obstaclesOf(plan, standing, view.eye), [plan, standing, view])
+  const obstacles = useMemo(() => obstaclesOf(plan, standing, view), [plan, standing, view])
   return (
     <>
       <CameraRig framing={view} isStill={isStill} />

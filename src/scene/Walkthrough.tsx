@@ -8,7 +8,7 @@ import { say } from '../core/words/say'
 import { ContextWatch } from './ContextWatch'
 import type { Framing } from './camera/frame-view'
 import { asChosen, canBeDrawn, fixedView, type Look, turnedView } from './camera/look'
-import { makeViews, roundedAspect } from './camera/views'
+import { roundedAspect, viewsOf } from './camera/views'
 import { FrameWatch } from './FrameWatch'
 import { LabelLayer } from './labels/LabelLayer'
 import { labelsOf } from './labels/labels-of'
@@ -69,7 +69,7 @@ function Picture(props: WalkthroughProps) {
   const told = useRef<readonly string[] | null>(null)
 
   const aspect = size === null ? null : roundedAspect(size.width, size.height)
-  const views = useMemo(() => (aspect === null ? null : makeViews(plan, aspect)), [plan, aspect])
+  const views = useMemo(() => (aspect === null ? null : viewsOf(plan, aspect)), [plan, aspect])
   const view = useMemo(() => {
     if (views === null) return null
     return camera === undefined

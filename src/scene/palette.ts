@@ -12,6 +12,8 @@ export const palette = {
   timberEdge: '#8A6433',
   refused: '#9B2423',
   levelGreen: '#237F52',
+  /** Lines struck earlier that nobody goes by now. */
+  chalkQuiet: '#5A83B2',
 } as const
 
 /** Walls by the way they face, floor, and what lies on them. */
@@ -25,6 +27,9 @@ export const roomShade = {
   boxing: '#E3DACA',
   band: '#BF5F33',
   studFill: '#E6D3B3',
+  /** Studs while nobody drills for them. */
+  studFaint: '#EADECB',
+  studFaintEdge: '#CDB899',
   placeWash: '#2E76C8',
 } as const
 

@@ -24,6 +24,7 @@ import { sketchStuds } from './parts/studs'
 import { sketchUnitBody } from './parts/unit-body'
 import type { RoomShape } from './room-shape'
 import { newSketch, type Place, ring, type Sketch } from './sketch'
+import { wallTone } from './wall-tone'
 
 /** The picture of one operation: what keeps still, and the unit that travels, drawn in a frame of its own. */
 export interface SceneSketch {
@@ -60,11 +61,12 @@ export function sketchScene(
   for (const wall of room.walls) {
     if (hidden.has(wall.wall)) continue
     sketchOpenings(still, plan, room, wall)
-    sketchStuds(still, standing, room, wall)
-    sketchBands(still, plan, standing, room, wall)
+    const tone = wallTone(standing, wall)
+    sketchStuds(still, standing, room, wall, tone)
+    sketchBands(still, plan, standing, room, wall, tone)
     sketchServices(still, standing, room, wall)
-    sketchLines(still, standing, wall)
-    sketchMarks(still, plan, standing, wall)
+    sketchLines(still, standing, wall, tone)
+    sketchMarks(still, plan, standing, wall, tone)
     sketchRails(still, standing, wall)
     sketchAccessories(still, standing, room, wall)
   }
@@ -79,7 +81,7 @@ export function sketchScene(
   sketchKeepClear(still, standing, room)
   sketchPlaces(still, plan, standing, room, hidden)
   sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
-  sketchFittedParts(still, withoutCutAway(plan, standing, hidden))
+  sketchFittedParts(still, withoutCutAway(plan, standing, hidden), room)
   sketchDimensions(still, dimensionsOf(plan, standing, room))
   if (moving === null) return { still, moving: null }
 

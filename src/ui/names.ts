@@ -1,6 +1,6 @@
 import type { Plan } from '../core/plan/types'
 
-type Names = Pick<Plan, 'walls' | 'units'>
+type Names = Pick<Plan, 'walls' | 'units'> & Partial<Pick<Plan, 'parts'>>
 
 const FEET: Readonly<Record<string, string>> = {
   fl: 'front left',
@@ -103,5 +103,8 @@ function thingName(list: string, noun: string, id: string, plan: Names): string 
   if (list === 'walls') return wallName(id, plan)
   if (list === 'units') return unitName(id, plan)
   if (list === 'feet') return `foot ${footName(id)}`
+  const part =
+    list === 'finishing' || list === 'worktops' ? plan.parts?.find((p) => p.part === id) : undefined
+  if (part !== undefined) return part.name
   return `${noun} ${id}`
 }

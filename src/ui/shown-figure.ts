@@ -19,6 +19,6 @@ export function shownFigure(
   figure: ValueFigure,
 ): { readonly number: string; readonly unit: string } {
   const number = numberText(figure, { signed: FROM_LINE.test(label) }) ?? ''
-  if (figure.unit === 'turn') return { number, unit: figure.value > 1.125 ? 'turns' : 'turn' }
+  if (figure.unit === 'turn') return { number, unit: Math.abs(figure.value) >= 1.125 ? 'turns' : 'turn' }
   return { number, unit: UNITS[figure.unit] ?? '' }
 }

@@ -5,6 +5,7 @@ import { PNG } from 'pngjs'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { launchChromium } from '../support/chromium'
 import { goTo, openedApp } from '../support/opened-app'
+import { stillPicture } from '../support/still-picture'
 
 const origin = inject('origin')
 let browser: Browser
@@ -49,7 +50,7 @@ test('context lost: it says so and the words go on; given back: the picture is t
 
   await page.evaluate(() => (window as unknown as { giveBack: () => void }).giveBack())
   await page.locator('.scene-note').waitFor({ state: 'detached' })
-  await page.waitForTimeout(1500)
+  await stillPicture(page)
   expect(await colors(page)).toBeGreaterThan(before / 2)
   await watched.close()
 })

@@ -11,6 +11,7 @@ import { samplePlan } from '../support/sample-plan'
 import { buildGallery } from '../support/scene-gallery/build-gallery'
 import type { Shown } from '../support/scene-gallery/main'
 import { type Served, serveFolder } from '../support/serve-dist'
+import { stillPicture } from '../support/still-picture'
 import { type WatchedPage, watchedPage } from '../support/watched-page'
 
 const MOST_DRAW_CALLS = 60
@@ -169,11 +170,9 @@ describe('what it costs', () => {
   test('idle it draws nothing, and with reduced motion nothing moves after the first frames', async () => {
     const { page, close } = await open(640, 400)
     await page.evaluate(() => window.show?.('hang:wall-2', 0.5))
+    const before = await stillPicture(page)
     await page.waitForTimeout(1500)
-    const frame = () => page.locator('.scene').getAttribute('data-frame')
-    const before = await frame()
-    await page.waitForTimeout(1500)
-    expect(await frame()).toBe(before)
+    expect(Number(await page.locator('.scene').getAttribute('data-frame'))).toBe(before)
     await close()
   })
 })
@@ -184,11 +183,9 @@ describe('camera', () => {
     const frames = async (reducedMotion: boolean) => {
       const more = { reducedMotion, key: undefined }
       await page.evaluate((m) => window.show?.('place:base-3', 1, m), more)
-      await page.waitForTimeout(1500)
-      const from = Number(await page.locator('.scene').getAttribute('data-frame'))
+      const from = await stillPicture(page)
       await page.evaluate((m) => window.show?.('place:base-4', 0, m), more)
-      await page.waitForTimeout(2500)
-      return Number(await page.locator('.scene').getAttribute('data-frame')) - from
+      return (await stillPicture(page)) - from
     }
     expect(await frames(false)).toBeGreaterThan(4)
     expect(await frames(true)).toBeLessThan(5)

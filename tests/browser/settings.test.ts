@@ -3,6 +3,7 @@ import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { launchChromium } from '../support/chromium'
 import { goTo, openedApp } from '../support/opened-app'
+import { stillPicture } from '../support/still-picture'
 
 const origin = inject('origin')
 let browser: Browser
@@ -88,7 +89,7 @@ test('for people who ask for it nothing moves: a step is drawn, and then no fram
   const drawn = () => page.evaluate(() => (window as unknown as { drawn: number }).drawn)
   await page.keyboard.press('ArrowRight')
   await page.locator('.slip h1', { hasText: 'Level wall unit 3' }).waitFor()
-  await page.waitForTimeout(2000)
+  await stillPicture(page)
   const afterStep = await drawn()
   expect(afterStep).toBeGreaterThan(0)
   await page.waitForTimeout(1500)
@@ -107,10 +108,14 @@ test('for everybody else the part travels its way once, and again when asked', a
   expect(await page.getByRole('button', { name: 'Again' }).count()).toBe(0)
   await goTo(watched, '#rehearse/hang:wall-3')
   await page.getByRole('button', { name: 'Again' }).waitFor()
-  await page.waitForTimeout(6000)
+  await stillPicture(page)
   await page.evaluate(countDrawing)
+  const before = await stillPicture(page)
   await page.getByRole('button', { name: 'Again' }).click()
-  await page.waitForTimeout(4000)
+  await page.waitForFunction(
+    (frame) => Number(document.querySelector('.scene')?.getAttribute('data-frame')) > frame + 1,
+    before,
+  )
   expect(await page.evaluate(() => (window as unknown as { drawn: number }).drawn)).toBeGreaterThan(1)
   expect(watched.complaints).toEqual([])
   await watched.close()

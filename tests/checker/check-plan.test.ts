@@ -261,6 +261,13 @@ test('nobody lets go before a unit is secured', () => {
   expect(rules(alone)).toContain('let go | level:w1')
 })
 
+test('nothing is live again before the last hole, nor left off', () => {
+  const plan = handBuiltPlan()
+  expect(rules(moved(plan, 'restore-supply:room', 'fix:b1'))).toContain('order | restore-supply:room')
+  const off = reordered(plan, (ops) => ops.filter((op) => op.id !== 'restore-supply:room'))
+  expect(rules(off)).toContain('operation missing | restore-supply:room')
+})
+
 test('states follow on one another', () => {
   const plan = handBuiltPlan()
   const jumped = reordered(plan, (ops) =>

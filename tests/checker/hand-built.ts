@@ -302,6 +302,7 @@ const operations: readonly Operation[] = [
   operation('fix:b1', { changes: [change('b1', 'levelled', 'secured')], holes: brackets }),
   operation('prove:room', { holdPoint: true }),
   operation('worktop:t1'),
+  operation('restore-supply:room'),
   operation('snag:room'),
 ]
 
@@ -335,6 +336,9 @@ const HARD: readonly (readonly [string, string, OrderReason['kind'], string])[] 
   ['level:b1', 'fix:b1', 'datum', 'levelled-before-fixed'],
   ['fix:b1', 'prove:room', 'support', 'all-secured-before-hold-point'],
   ['prove:room', 'worktop:t1', 'safety', 'hold-point-before-worktop'],
+  ['drill-plates:w1', 'restore-supply:room', 'safety', 'supply-after-holes'],
+  ['fix:b1', 'restore-supply:room', 'safety', 'supply-after-holes'],
+  ['restore-supply:room', 'snag:room', 'finish', 'snag-last'],
   ['worktop:t1', 'snag:room', 'finish', 'snag-last'],
   ['lock:w1', 'snag:room', 'finish', 'snag-last'],
 ]

@@ -309,6 +309,29 @@ const obstacle: Spoil = (kitchen, plan, next) => {
   }
 }
 
+/** A tall or hung unit goes up though what is to hold it is not settled; what it stopped for is stopped for before it. */
+const strikeHoldPoint: Spoil = (kitchen, plan, next) => {
+  const [first] = plan.operations
+  const op = pick(
+    plan.operations.filter((o) => (o.kind === 'stand-up' || o.kind === 'hang') && isUnsettled(plan, o)),
+    next,
+  )
+  if (op === undefined || first === undefined) return null
+  const struck = replaced(plan.operations, op, { ...op, holdPoint: false, stops: [] })
+  const stops = [...first.stops, ...op.stops]
+  const operations = replaced(struck, first, { ...first, stops, holdPoint: true })
+  return { kitchen, plan: { ...plan, operations }, how: `no hold point at ${op.id}` }
+}
+
+function isUnsettled(plan: Plan, { on }: Operation): boolean {
+  return plan.holes.some(
+    (h) =>
+      (h.purpose === 'tall-restraint' || h.purpose === 'second-fixing') &&
+      h.verdict === 'ask' &&
+      h.for.some((unit) => on.includes(unit)),
+  )
+}
+
 export const SPOILS: Readonly<Record<string, Spoil>> = {
   'operation dropped': dropOperation,
   'swapped across a hard reason': swapAcrossReason,
@@ -321,4 +344,5 @@ export const SPOILS: Readonly<Record<string, Spoil>> = {
   'support removed': removeSupport,
   'let go before secured': letGo,
   'obstacle in a path': obstacle,
+  'hold point struck out': strikeHoldPoint,
 }

@@ -111,7 +111,7 @@ test.each(['one-wall', 'l-shape'] as const)(
 /** Words that would say that something is well. Whoever is asked, or told to make it so, may hear them. */
 const WELL =
   /\b(safe|safely|fine|harmless|all right|no danger|no risk|nothing to fear|cannot go wrong|is clear)\b/i
-const NOT_A_CLAIM = [/^Make electricity, water and gas safe$/, /^fine saw$/, /\?$/]
+const NOT_A_CLAIM = [/^fine saw$/, /\?$/]
 
 function claims(words: string): boolean {
   return WELL.test(words) && !NOT_A_CLAIM.some((pattern) => pattern.test(words))

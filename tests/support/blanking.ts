@@ -105,7 +105,7 @@ export function beforeBlanking(plan: Plan): Before {
 /** The thing a figure belongs to, by its name: lines to drill on and figures of operations are named by their hole. */
 function thingOf(name: string, { things }: Before): string {
   const [list = '', id = '', third = '', fourth = ''] = name.split('/')
-  const hole = `holes/${(list === 'lines' ? id : fourth).replace(/^(drill|plate|bracket)\./, '').replace(/\.(along|height|depth)$/, '')}`
+  const hole = `holes/${(list === 'lines' ? id : fourth).replace(/^(drill|plate|bracket)\./, '').replace(/\.(along|height|depth|in|up|stop)$/, '')}`
   const isOfHole = list === 'lines' || (list === 'operations' && third === 'figures')
   if (isOfHole && things.has(hole)) return hole
   return list === 'floor' ? `${list}/${id}/${third}` : `${list}/${id}`

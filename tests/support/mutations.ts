@@ -4,6 +4,17 @@ import { CONSTRUCTIONS, type KitchenFile, STANDS } from '../../src/core/kitchen/
 import type { Plan } from '../../src/core/plan/types'
 import { typedAt, withFact } from './facts'
 
+const FINISHING_KINDS = [
+  'end-panel',
+  'filler',
+  'plinth',
+  'cornice',
+  'pelmet',
+  'upstand',
+  'splashback',
+  'scribe',
+] as const
+
 /**
  * Other worlds: the same kitchen with one fact taken away, or other than it is. For a quantity it is blanked or moved
  * far; for a choice, another choice; a listed thing is taken out, with whoever speaks of it set right.
@@ -113,7 +124,7 @@ function choicesFor(file: KitchenFile, path: readonly string[], key: string): re
     case 'stands':
       return [...STANDS, null]
     case 'kind':
-      return first === 'units' ? UNIT_KINDS : undefined
+      return first === 'units' ? UNIT_KINDS : first === 'finishing' ? FINISHING_KINDS : undefined
     case 'confirmed':
       return ['one-beep', 'seen-open', null]
     case 'assembled':

@@ -8,12 +8,16 @@ import { say } from '../../src/core/words/say'
 
 /** What must hold of every plan, whatever kitchen it is for: each gives what does not hold, in words. */
 
-/** Numbers that are none, anywhere in a value. */
-export function badNumbers(value: unknown, path = ''): string[] {
-  if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path} is ${value}`]
-  if (Array.isArray(value)) return value.flatMap((item, i) => badNumbers(item, `${path}/${i}`))
+/** Numbers that are none, anywhere in a value, each with the way to it. */
+export function badNumbers(value: unknown): string[] {
+  if (typeof value === 'number') return Number.isFinite(value) ? [] : [` is ${value}`]
   if (typeof value !== 'object' || value === null) return []
-  return Object.entries(value).flatMap(([key, inner]) => badNumbers(inner, `${path}/${key}`))
+  const found: string[] = []
+  for (const [key, inner] of Array.isArray(value) ? value.entries() : Object.entries(value)) {
+    if (typeof inner === 'string') continue
+    for (const fault of badNumbers(inner)) found.push(`/${key}${fault}`)
+  }
+  return found
 }
 
 /** Every operation once, every reason between two operations that are there, every path index good. */
@@ -127,7 +131,11 @@ function isMessage(value: object): value is Message {
 export function messagesIn(value: unknown, found: Message[] = []): Message[] {
   if (typeof value !== 'object' || value === null) return found
   if (!Array.isArray(value) && isMessage(value)) found.push(value)
-  else for (const inner of Object.values(value)) messagesIn(inner, found)
+  else {
+    for (const inner of Array.isArray(value) ? value : Object.values(value)) {
+      if (typeof inner === 'object') messagesIn(inner, found)
+    }
+  }
   return found
 }
 

@@ -7,7 +7,7 @@ import { ROOT } from './root'
 /**
  * What has to be settled of the second demo kitchen before nothing speaks against it: both walls traced and proved dead
  * to a depth past every hole, its one doubtful stud found, screws a size longer, a crew that can lift its
- * units, and the dishwasher’s socket in the cupboard beside it.
+ * units, the dishwasher’s socket in the cupboard beside it, and the sheets of hob and hood read.
  */
 const SETTLED: readonly Edit[] = [
   ...['a', 'b'].flatMap((wall): Edit[] => [
@@ -22,6 +22,11 @@ const SETTLED: readonly Edit[] = [
   { set: 'crew.people.mate.filter', to: 'man' },
   { set: 'walls.b.accessories.dishwasher-socket.along', to: { at: 1560 } },
   { set: 'walls.b.accessories.dishwasher-socket.standsProud', to: 20 },
+  { set: 'appliances.hob-1.clearAbove', to: 650 },
+  { set: 'appliances.hob-1.clearTall', to: 200 },
+  { set: 'appliances.hob-1.below', to: 50 },
+  { set: 'appliances.hood-1.clearAbove', to: 650 },
+  { set: 'units.base-3.drawers.drawer-top.boxTop', to: 40 },
 ]
 
 /** A kitchen file a fitter would take on as it is: no stop, no ask. */

@@ -9,12 +9,35 @@ const CONSTANTS = new Set(['standard', 'common-practice', 'geometry'])
 /** Every figure in the plan has a unit, a precision and the facts it came from, and those facts are real. */
 export function checkFigures(c: Case): void {
   const seen = new WeakSet<Figure>()
+  const look = lookedUp(c)
   walk(c.plan, { key: 'plan', under: null }, (figure, way) => {
     if (seen.has(figure)) return
     seen.add(figure)
-    for (const fault of figureFaults(c, figure)) c.refuse('figure', wayTo(way), fault)
+    for (const fault of figureFaults(c, look, figure)) c.refuse('figure', wayTo(way), fault)
   })
-  checkCited(c)
+  checkCited(c, look)
+}
+
+/** Of a list of cited facts: those that are no facts of this kitchen, and those nobody has given. */
+interface LookedUp {
+  readonly none: readonly string[]
+  readonly unread: readonly string[]
+}
+type Look = (ids: readonly string[]) => LookedUp
+
+/** Looks lists of cited facts up, each once: thousands of figures rest on the same few long lists. */
+function lookedUp(c: Case): Look {
+  const known = new Map<readonly string[], LookedUp>()
+  return (ids) => {
+    const before = known.get(ids)
+    if (before !== undefined) return before
+    const found = {
+      none: ids.filter((id) => c.facts(id) === 'no such fact'),
+      unread: ids.filter((id) => c.facts(id) === 'not known'),
+    }
+    known.set(ids, found)
+    return found
+  }
 }
 
 /** The way to a figure through the plan, put into words only when it is wanted. */
@@ -56,9 +79,9 @@ function isFigure(node: object): node is Figure {
   return 'state' in node && 'basis' in node && 'from' in node
 }
 
-function figureFaults(c: Case, figure: Figure): readonly string[] {
-  const faults = figure.state === 'unknown' ? missingFaults(c, figure.missing) : valueFaults(c, figure)
-  const none = figure.from.filter((id) => c.facts(id) === 'no such fact')
+function figureFaults(c: Case, look: Look, figure: Figure): readonly string[] {
+  const { none, unread } = look(figure.from)
+  const faults = figure.state === 'unknown' ? missingFaults(c, figure.missing) : valueFaults(figure, unread)
   return [
     ...(UNITS.has(figure.unit) ? [] : ['it has no unit']),
     ...faults,
@@ -66,14 +89,13 @@ function figureFaults(c: Case, figure: Figure): readonly string[] {
   ]
 }
 
-function valueFaults(c: Case, figure: ValueFigure): readonly string[] {
+function valueFaults(figure: ValueFigure, unread: readonly string[]): readonly string[] {
   const { value, pm, from, basis, state } = figure
-  const unread = state === 'known' ? from.filter((id) => c.facts(id) === 'not known') : []
   return [
     ...(Number.isFinite(value) ? [] : ['it has no value']),
     ...(pm >= 0 ? [] : ['its precision makes no sense']),
     ...(from.length > 0 || CONSTANTS.has(basis.kind) ? [] : ['it does not say which facts it came from']),
-    ...(unread.length > 0 && unread.length === from.length
+    ...(state === 'known' && unread.length > 0 && unread.length === from.length
       ? [`it is given as known and rests on ${unread[0]}, which is not`]
       : []),
   ]
@@ -98,17 +120,16 @@ function mayNeedMore(id: string): boolean {
 }
 
 /** Facts cited by reasons, operations, bands and findings. */
-function checkCited(c: Case): void {
+function checkCited(c: Case, look: Look): void {
   const cited = [
     ...c.plan.reasons.map((r) => [r.id, r.from] as const),
     ...c.plan.operations.map((o) => [o.id, o.from] as const),
-    ...c.plan.bands.map((b) => [b.id, [...b.from, ...b.unknownBecause]] as const),
+    ...c.plan.bands.flatMap((b) => [b.from, b.unknownBecause].map((ids) => [b.id, ids] as const)),
     ...c.plan.findings.map((f) => [f.id, f.from] as const),
   ]
   for (const [where, ids] of cited) {
-    for (const id of ids) {
-      if (c.facts(id) === 'no such fact')
-        c.refuse('citation', where, `it cites ${id}, which is no fact of this kitchen`)
+    for (const id of look(ids).none) {
+      c.refuse('citation', where, `it cites ${id}, which is no fact of this kitchen`)
     }
   }
 }

@@ -1,6 +1,8 @@
 import type { Operation } from '../../core/plan/types'
-import type { Case } from '../case'
+import { type Case, wallOf } from '../case'
+import type { GivenUnit } from '../given'
 import { isCarcass, isHung } from '../positions'
+import { isStudWall } from '../wall-make-up'
 import { reached } from './changes'
 
 /**
@@ -22,6 +24,7 @@ export function checkHeld(c: Case): void {
       }
     })
     checkPeople(c, unit.id, c.plan.operations[from])
+    checkCanBeSecured(c, unit, c.plan.operations[from])
   }
 }
 
@@ -45,4 +48,28 @@ function checkPeople(c: Case, unit: string, op: Operation | undefined): void {
   if (op !== undefined && people !== null && op.people < people) {
     c.refuse('let go', op.id, `the lift asks for ${people} people and ${op.people} are there`)
   }
+}
+
+/**
+ * Never up what cannot be secured: while a hole of its last fixing is asked about, or too few may be drilled, the step
+ * that stands it up or hangs it is a hold point.
+ */
+function checkCanBeSecured(c: Case, unit: GivenUnit, op: Operation | undefined): void {
+  if (op === undefined || op.holdPoint || (op.kind !== 'stand-up' && op.kind !== 'hang')) return
+  const tall = unit.kind === 'tall' && !isHung(unit)
+  const purposes: readonly string[] = tall ? ['tall-restraint'] : ['second-fixing', 'back-rail']
+  const holes = c.plan.holes.filter(
+    (h) => purposes.includes(h.purpose) && h.verdict !== 'refused' && h.for.includes(unit.id),
+  )
+  const least = tall ? 1 : leastBehind(c, unit)
+  if (holes.length < least || holes.some((h) => h.verdict === 'ask')) {
+    c.refuse('hold point', op.id, `what is to hold ${unit.id} at last is not settled, and work does not stop`)
+  }
+}
+
+/** Screws behind a hung unit: two where the wall does not carry by its plates alone, none where it does. */
+function leastBehind(c: Case, unit: GivenUnit): number {
+  const wall = wallOf(c, unit.wall)
+  const wants = wall === undefined || wall.construction === null || isStudWall(wall)
+  return wants || unit.stands === 'back-rail-screws' ? 2 : 0
 }

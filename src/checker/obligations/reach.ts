@@ -1,6 +1,7 @@
 import type { UnitPlan } from '../../core/plan/types'
 import { agree, NEAR, round } from '../agree'
 import type { Case } from '../case'
+import { woundDown } from '../height-demands'
 import { plus } from '../measure'
 import { boxesOf } from '../replay'
 import { tiltOf } from '../sweep'
@@ -54,7 +55,7 @@ function checkHookOn(c: Case, { unit, hookOn }: UnitPlan): void {
     if (hookOn.fits === 'yes') c.refuse('hook-on', unit, 'whether there is room for it is not known')
     return
   }
-  const spare = hookOn.there.value - hookOn.needed.value
+  const spare = hookOn.there.value - hookOn.needed.value + (woundDown(given).value ?? 0)
   const slack = hookOn.there.pm + hookOn.needed.pm + NEAR
   if (hookOn.fits === 'yes' && spare < -slack) c.refuse('hook-on', unit, 'there is no room to hook it on')
   if (hookOn.fits === 'no' && spare > slack) c.refuse('hook-on', unit, 'there is room to hook it on')

@@ -8,6 +8,7 @@ import { backRailOf } from './rail-middle'
 import type { SecondWork } from './second-fixings'
 import { inMasonrySides, inTimberSides, type Sides } from './side-fixings'
 import { throughRail } from './stand-off'
+import { nothingHolds } from './unproved-stud'
 import type { WallWork } from './wall-work'
 
 const basis: Basis = {
@@ -41,14 +42,18 @@ export function backRailFixings(work: WallWork, position: UnitPosition, top: Fig
   const holes = work.kind === 'masonry' ? inMasonrySides(work, sides) : inTimberSides(work, sides, 2).holes
   if (holes.filter((d) => d.hole.verdict !== 'refused').length >= 2)
     return { holes, findings: [], needed: [], height }
+  const lack = nothingHolds(work, position, 'back-rail-needs-timber', {
+    unit: position.name,
+    wall: work.name,
+  })
   const lacking = finding({
     rule: 'back-rail-needs-timber',
     subjects: [unit.id],
     weight: 'stop',
     dangerous: true,
     where: { wall: unit.wall, along: position.left, height: sides.height },
-    say: message('fixings.back-rail-needs-timber', { unit: position.name, wall: work.name }),
-    figures: [position.left, position.right, sides.height],
+    say: lack.say,
+    figures: [position.left, position.right, sides.height, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
     basis,
     ask: message('fixings.let-timber-in', { wall: work.name }),

@@ -6,6 +6,7 @@ import { backRailOf } from './rail-middle'
 import type { SecondWork } from './second-fixings'
 import { inMasonrySides, inTimberSides, type Sides } from './side-fixings'
 import { PLATE_THICKNESS } from './stand-off'
+import { nothingHolds } from './unproved-stud'
 import type { WallWork } from './wall-work'
 
 /** A bracket is screwed this far below the top of a base unit. */
@@ -35,13 +36,14 @@ export function baseBrackets(work: WallWork, position: UnitPosition, top: Figure
   if (work.kind === 'masonry') return { holes: inMasonrySides(work, sides), findings: [], needed: [] }
   const found = inTimberSides(work, sides, 1)
   if (found.kept > 0) return { holes: found.holes, findings: [], needed: [] }
+  const lack = nothingHolds(work, position, 'bracket-needs-timber', { unit: position.name, wall: work.name })
   const lacking = finding({
     rule: 'bracket-needs-timber',
     subjects: [unit.id],
     weight: 'ask',
     where: { wall: unit.wall, along: position.left, height: sides.height },
-    say: message('fixings.bracket-needs-timber', { unit: position.name, wall: work.name }),
-    figures: [position.left, position.right],
+    say: lack.say,
+    figures: [position.left, position.right, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
     basis,
     ask: message('fixings.find-the-studs', { wall: work.name }),

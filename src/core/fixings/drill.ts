@@ -7,6 +7,7 @@ import { message } from '../message'
 import type { Hole, UnitId } from '../plan/types'
 import { type Backing, masonryBacking, noBacking } from './base-material'
 import { type Choice, chooseFixing, type FixingPurpose, spareLength } from './choose-fixing'
+import { isPlainScrew } from './pilot'
 import { depthOfHole, lengthNeeded, pilotDepth } from './screw-length'
 import { type Timber, timberAt } from './timber'
 import type { WallWork } from './wall-work'
@@ -148,7 +149,7 @@ function againstTimber({ id, sure }: Timber): readonly Objection[] {
 /** A plug or anchor has a hole of its own, which its maker must state; a screw into timber has a pilot. */
 function depthOf(screw: Fixing | null, choice: Choice, backing: Backing, standOff: Figure): Figure {
   if (screw === null) return unknown('mm', choice.missing, [...choice.from, ...backing.inFront.from])
-  const isPlain = screw.kind === 'wood-screw' || screw.kind === 'bracket-screw'
+  const isPlain = isPlainScrew(screw.kind)
   const depth = depthOfHole({
     standOff,
     inFront: backing.inFront,

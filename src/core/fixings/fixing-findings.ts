@@ -130,7 +130,9 @@ function doubtfulStuds(work: WallWork): readonly Finding[] {
       dangerous: true,
       about: [work.wall.id, stud.id],
       where: { wall: work.wall.id, along: stud.centre },
-      say: message(`fixings.stud-${stud.why}`, { stud: stud.id, wall: work.name }),
+      say: hasValue(stud.centre)
+        ? message(`fixings.stud-${stud.why}`, { at: stud.centre, wall: work.name })
+        : message(`fixings.stud-${stud.why}.no-place`, { wall: work.name }),
       figures: [stud.centre],
       from: stud.missing,
       basis: practice('one beep of a detector is not a stud: both edges are found, and the middle taken'),
@@ -170,13 +172,12 @@ function screwFinding(work: WallWork, purpose: string, trouble: Trouble, its: re
     subjects: [`${work.wall.id}.${purpose}`],
     about: [...new Set(troubled.flatMap((d) => d.hole.for))],
     where: { wall: work.wall.id, along: worst.hole.along, height: worst.hole.height },
-    say: message(`fixings.${trouble}`, {
+    say: message(`fixings.${trouble}.${purpose}`, {
       wall: work.name,
-      purpose,
       needed: worst.needed,
       length: worst.hole.screwLength,
       left: worst.behind,
-      into: worst.hole.into ?? '',
+      into: (worst.hole.into ?? '').replaceAll('-', ' '),
     }),
     figures: trouble === 'none-entered' || trouble === 'no-stand-off' ? [] : figures,
     from: trouble === 'none-entered' || trouble === 'no-stand-off' ? ['fixings'] : [],
@@ -209,7 +210,8 @@ export function refusedFindings(
       where: { wall: hole.wall, along: hole.along, height: hole.height },
       say: message(depends ? 'holes.hole-refused' : 'holes.hole-refused-others-hold', {
         unit,
-        hole: hole.id,
+        along: hole.along,
+        height: hole.height,
       }),
       figures: [hole.along, hole.height],
       basis: practice('no hole in a band, an opening, a lintel or where nothing holds'),
@@ -226,7 +228,7 @@ function movedFinding(hole: Drilled['hole'], positions: ReadonlyMap<string, Unit
     weight: 'note',
     about: [hole.id, ...hole.for, ...hole.hitBands],
     where: { wall: hole.wall, along: hole.along, height: hole.height },
-    say: message('holes.hole-moved', { unit, along: hole.along, hole: hole.id.replace(/\.refused$/, '') }),
+    say: message('holes.hole-moved', { unit, along: hole.along, height: hole.height }),
     figures: [hole.along, hole.height],
     basis: practice('no hole in a band, an opening, a lintel or where nothing holds'),
   })

@@ -37,6 +37,7 @@ export function railFixings(
   const below =
     agreed(on.map((p) => p.unit.hanging.plateHoleBelow)) ?? unknown('mm', [`rails.${rail.id}.units`])
   const units = on.map((p) => p.unit.id)
+  const called = on.map((p) => p.name).join(', ')
   const row: Row = {
     name: `rail.${rail.id}`,
     purpose: 'rail',
@@ -51,8 +52,10 @@ export function railFixings(
   const studs = kept.flatMap((d) => (d.hole.stud === null ? [] : [d.hole.stud]))
   const plan: RailPlan = { rail: rail.id, wall: rail.wall, units, from: row.from, to: row.to, edge, studs }
   const findings = [
-    ...differentEdges(rail, edges),
-    ...(work.kind === null || !hasValue(row.from) || !hasValue(row.to) ? [] : spans(work, rail, row, kept)),
+    ...differentEdges(rail, called, edges),
+    ...(work.kind === null || !hasValue(row.from) || !hasValue(row.to)
+      ? []
+      : spans(work, rail, called, row, kept)),
   ]
   return { plan, row, holes, findings }
 }
@@ -89,7 +92,7 @@ export function keptOf(holes: readonly Drilled[]): readonly Drilled[] {
 
 const placeOf = ({ hole }: Drilled): number => (hasValue(hole.along) ? hole.along.value : 0)
 
-function differentEdges(rail: Rail, edges: readonly Figure[]): readonly Finding[] {
+function differentEdges(rail: Rail, units: string, edges: readonly Figure[]): readonly Finding[] {
   const by = disagreement(edges)
   if (by <= ONE_LINE) return []
   return [
@@ -98,14 +101,20 @@ function differentEdges(rail: Rail, edges: readonly Figure[]): readonly Finding[
       subjects: [rail.id],
       weight: 'stop',
       where: { wall: rail.wall },
-      say: message('fixings.rail-edges-differ', { rail: rail.id, by: Math.round(by) }),
+      say: message('fixings.rail-edges-differ', { units, by: Math.round(by) }),
       figures: edges,
       basis: { kind: 'geometry', why: 'one rail has one hook-on edge' },
     }),
   ]
 }
 
-function spans(work: WallWork, rail: Rail, row: Row, kept: readonly Drilled[]): readonly Finding[] {
+function spans(
+  work: WallWork,
+  rail: Rail,
+  units: string,
+  row: Row,
+  kept: readonly Drilled[],
+): readonly Finding[] {
   const shared = { subjects: [rail.id], about: [rail.id, ...row.for], where: { wall: rail.wall } }
   if (kept.length < 2) {
     return [
@@ -114,7 +123,7 @@ function spans(work: WallWork, rail: Rail, row: Row, kept: readonly Drilled[]): 
         rule: 'rail-spacing',
         weight: 'stop',
         dangerous: true,
-        say: message('fixings.rail-too-few', { rail: rail.id, wall: work.name, count: kept.length }),
+        say: message('fixings.rail-too-few', { units, wall: work.name, count: kept.length }),
         figures: [row.from, row.to],
         from: work.studs.from,
         basis: { kind: 'common-practice', why: 'a rail is held at two places at least' },
@@ -125,11 +134,11 @@ function spans(work: WallWork, rail: Rail, row: Row, kept: readonly Drilled[]): 
   return [
     ...tooFarApart(
       work.kind === 'masonry' ? spacingOf(rail.maxSpacing) : rail.maxSpacing,
-      rail,
+      units,
       kept,
       shared,
     ),
-    ...overhangs(rail, row, kept, shared),
+    ...overhangs(rail, units, row, kept, shared),
   ]
 }
 
@@ -137,7 +146,7 @@ type Shared = Pick<Parameters<typeof finding>[0], 'subjects' | 'about' | 'where'
 
 function tooFarApart(
   maxSpacing: Figure,
-  rail: Rail,
+  units: string,
   kept: readonly Drilled[],
   shared: Shared,
 ): readonly Finding[] {
@@ -150,7 +159,7 @@ function tooFarApart(
       ...shared,
       rule: 'rail-spacing',
       weight: maxSpacing.state === 'known' ? 'stop' : 'ask',
-      say: message('fixings.rail-spacing', { rail: rail.id, gap: worst, most: maxSpacing }),
+      say: message('fixings.rail-spacing', { units, gap: worst, most: maxSpacing }),
       figures: [worst, maxSpacing],
       basis: maxSpacing.basis,
     }),
@@ -166,7 +175,13 @@ function gap(a: Drilled, b: Drilled): Figure {
   )
 }
 
-function overhangs(rail: Rail, row: Row, kept: readonly Drilled[], shared: Shared): readonly Finding[] {
+function overhangs(
+  rail: Rail,
+  units: string,
+  row: Row,
+  kept: readonly Drilled[],
+  shared: Shared,
+): readonly Finding[] {
   const { overhang } = rail
   if (!hasValue(overhang)) return []
   const why = 'from the end of the rail to its last fixing'
@@ -181,7 +196,7 @@ function overhangs(rail: Rail, row: Row, kept: readonly Drilled[], shared: Share
       ...shared,
       rule: 'rail-overhang',
       weight: 'warn',
-      say: message('fixings.rail-overhang', { rail: rail.id, over: worst, most: overhang }),
+      say: message('fixings.rail-overhang', { units, over: worst, most: overhang }),
       figures: [worst, overhang],
       basis: overhang.basis,
     }),

@@ -9,6 +9,7 @@ import { type NeededNogging, neededNogging } from './needed-nogging'
 import { backRailOf, bottomRailOf, type RailOfUnit } from './rail-middle'
 import { inTimberSides } from './side-fixings'
 import { throughRail } from './stand-off'
+import { nothingHolds } from './unproved-stud'
 import type { WallWork } from './wall-work'
 
 const basis: Basis = {
@@ -48,19 +49,20 @@ export function secondFixings(
     2,
   )
   if (found.kept >= 2) return { holes: found.holes, findings: [], needed: [] }
+  const lack = nothingHolds(work, position, 'second-fixing-needs-timber', {
+    unit: position.name,
+    wall: work.name,
+    count: found.kept,
+    height: rail.middle,
+  })
   const lacking = finding({
     rule: 'second-fixing-needs-timber',
     subjects: [unit.id],
     weight: 'stop',
     dangerous: true,
     where: { wall: unit.wall, along: position.left, height: rail.middle },
-    say: message('fixings.second-fixing-needs-timber', {
-      unit: position.name,
-      wall: work.name,
-      count: found.kept,
-      height: rail.middle,
-    }),
-    figures: [position.left, position.right, rail.middle],
+    say: lack.say,
+    figures: [position.left, position.right, rail.middle, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
     basis,
     ask: message('fixings.let-timber-in', { wall: work.name }),

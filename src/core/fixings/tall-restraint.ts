@@ -8,6 +8,7 @@ import { backRailOf } from './rail-middle'
 import type { SecondWork } from './second-fixings'
 import { inMasonrySides, inTimberSides, type Sides } from './side-fixings'
 import { PLATE_THICKNESS } from './stand-off'
+import { nothingHolds } from './unproved-stud'
 import type { WallWork } from './wall-work'
 
 /** A restraint is screwed this far below the top of a tall unit. */
@@ -37,14 +38,15 @@ export function tallRestraint(work: WallWork, position: UnitPosition, top: Figur
   }
   const holes = work.kind === 'masonry' ? inMasonrySides(work, sides) : inTimberSides(work, sides, 1).holes
   if (holes.some((d) => d.hole.verdict !== 'refused')) return { holes, findings: [], needed: [] }
+  const lack = nothingHolds(work, position, 'tall-not-restrained', { unit: position.name, wall: work.name })
   const lacking = finding({
     rule: 'tall-not-restrained',
     subjects: [unit.id],
     weight: 'stop',
     dangerous: true,
     where: { wall: unit.wall, along: position.left, height: sides.height },
-    say: message('fixings.tall-not-restrained', { unit: position.name, wall: work.name }),
-    figures: [position.left, position.right, sides.height],
+    say: lack.say,
+    figures: [position.left, position.right, sides.height, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
     basis,
     ask: message('fixings.let-timber-in', { wall: work.name }),

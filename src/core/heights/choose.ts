@@ -120,17 +120,21 @@ function valueIn({ lowest, highest }: Room, network: DemandNetwork): number | un
   return whole >= lowest.value && whole <= highest.value ? whole : quantise((from + to) / 2)
 }
 
+/** A size moves both ends of a room together. */
+const isSize = ({ demand }: Limit): boolean => demand.min === demand.max
+
 /**
- * How well each end is known: the precisions of the demands that set it, added up. A size that sets both ends moves
- * them together and takes nothing from the room between.
+ * How well each end is known: the precisions of the demands that set it, added up. What sets both ends and moves them
+ * together takes nothing from the room between.
  */
 function precisionOf(
   { lowest, highest }: Room,
   { limits }: DemandNetwork,
+  movesBoth: (limit: Limit) => boolean = isSize,
 ): { lowest: number; highest: number } {
   const [low, high] = [limitsOf(lowest, limits), limitsOf(highest, limits)]
-  const shared = ({ demand }: Limit, others: readonly Limit[]) =>
-    demand.min === demand.max && others.some((other) => other.demand === demand)
+  const shared = (limit: Limit, others: readonly Limit[]) =>
+    movesBoth(limit) && others.some(({ demand }) => demand === limit.demand)
   const sumOf = (own: readonly Limit[], others: readonly Limit[]) =>
     own.reduce((total, limit) => (shared(limit, others) ? total : total + limit.figure.pm), 0)
   return { lowest: quantise(sumOf(low, high)), highest: quantise(sumOf(high, low)) }
@@ -143,7 +147,8 @@ function limitsOf(bound: Bound | null, limits: DemandNetwork['limits']): readonl
 /** The room before anything was chosen, by the names of the demands that set its ends. */
 function described(room: Room, network: DemandNetwork, settled: Settled): Omit<Chosen, 'height'> {
   const { lowest, highest } = room
-  const pm = precisionOf(room, network)
+  // Both ends of one wish or of one leg hang on the same reading: to read it again makes no more room.
+  const pm = precisionOf(room, network, () => true)
   const width = lowest === null || highest === null ? Infinity : highest.value - lowest.value
   return {
     lowest: lowest === null ? null : quantise(lowest.value),

@@ -1,12 +1,23 @@
-import { type Basis, type Figure, known, sortedIds } from '../figure'
+import { type Basis, type Figure, hasValue, known, sortedIds } from '../figure'
 import { mergedIds } from '../ids'
+import { factId } from '../kitchen/fact-id'
 import { message } from '../message'
 import { finding } from '../plan/finding'
+import { namesOf } from '../plan/names-of'
 import type { Demand, Finding, HeightConflict, HeightValue, LegPlan, UnitId } from '../plan/types'
 import { sum } from '../survey/sum'
+import { footName } from '../units/foot-name'
+import { factNames } from '../words/fact-name'
 import { isUnknown, missingIn } from './components'
 import type { HeightsContext, StandingUnit } from './context'
+import { demandName, demandNames } from './demand-name'
+import { ruleOf } from './demands/demand'
+import { leastRoomToHookOn } from './demands/hook-on'
+import { USUAL_RULES } from './demands/usual-worktop'
+import { footPlace } from './footings'
+import { heightWords } from './height-words'
 import type { HookOn } from './hooking-on'
+import type { Kept } from './keep'
 
 const chain: Basis = { kind: 'geometry', why: 'demands that run in a ring and do not add up' }
 const narrow: Basis = {
@@ -21,19 +32,50 @@ const inputsOf = (demands: readonly Demand[]): readonly string[] =>
   mergedIds(demands.flatMap(limitsOf).map(({ from }) => from))
 
 /** Demands that cannot be worked out yet, each with the facts that would settle it. */
-export function unknownDemands(demands: readonly Demand[]): readonly Finding[] {
+export function unknownDemands(
+  { kitchen }: Pick<HeightsContext, 'kitchen'>,
+  demands: readonly Demand[],
+): readonly Finding[] {
+  const names = namesOf(kitchen)
   return demands.filter(isUnknown).map((demand) => {
     const missing = sortedIds(missingIn(demand))
-    const facts = missing.join(', ')
+    const facts = factNames(missing, names)
     return finding({
       rule: 'height-demand-unknown',
       subjects: [demand.id],
       weight: 'ask',
-      say: message('heights.height-demand-unknown', { demand: demand.id, missing: facts }),
+      say: message('heights.height-demand-unknown', { demand: demandName(demand), missing: facts }),
       ask: message('heights.height-demand-unknown.ask', { missing: facts }),
       about: sortedIds(demand.about),
       basis: demand.basis,
       from: inputsOf([demand]),
+    })
+  })
+}
+
+const asRead: Basis = {
+  kind: 'survey',
+}
+
+/** Wishes counted from the floor while a finish is still to come on it: what will stand over it is said, not changed. */
+export function wishesFromBareFloor({ kitchen }: HeightsContext): readonly Finding[] {
+  const { finishToCome, finishWhere } = kitchen.floor
+  const comes = hasValue(finishToCome) && finishToCome.value > 0
+  if (!comes || finishWhere === null || finishWhere === 'none') return []
+  return kitchen.wishes.heights.flatMap(({ id, of, min, max }) => {
+    const above = [min, max].flatMap((limit) =>
+      limit !== undefined && hasValue(limit.aboveFloor) ? [limit.aboveFloor] : [],
+    )
+    if (above.length === 0) return []
+    return finding({
+      rule: 'wish-from-bare-floor',
+      subjects: [id],
+      weight: 'note',
+      say: message('heights.wish-from-bare-floor', { height: heightWords(of), finish: finishToCome }),
+      ask: message('heights.wish-from-bare-floor.ask', { finish: finishToCome }),
+      figures: [finishToCome, ...above],
+      basis: asRead,
+      from: [factId('floor', 'finishWhere')],
     })
   })
 }
@@ -50,7 +92,7 @@ export function clashes(
       rule: 'heights-clash',
       subjects: ids,
       weight: 'stop',
-      say: message('heights.heights-clash', { count: ids.length, demands: ids.join(', '), by }),
+      say: message('heights.heights-clash', { count: ids.length, demands: demandNames(within), by }),
       ask: message('heights.heights-clash.ask'),
       about: sortedIds(within.flatMap(({ about }) => about)),
       figures: [known(by, 0, 'mm', from, chain), ...within.flatMap(limitsOf)],
@@ -60,20 +102,23 @@ export function clashes(
   })
 }
 
-/** Preferences that were given up for what must be. */
-export function givenUpFindings(givenUp: readonly Demand[]): readonly Finding[] {
-  return givenUp.map((demand) =>
-    finding({
-      rule: 'preferred-height-given-up',
-      subjects: [demand.id],
-      weight: 'warn',
-      say: message('heights.preferred-height-given-up', { demand: demand.id }),
-      about: sortedIds(demand.about),
-      figures: limitsOf(demand),
-      basis: demand.basis,
-      from: inputsOf([demand]),
-    }),
-  )
+/** Preferences that were given up for what must be; not one of a unit that cannot be hooked on at all. */
+export function givenUpFindings({ givenUp, dropped }: Pick<Kept, 'givenUp' | 'dropped'>): readonly Finding[] {
+  const cannot = new Set(dropped.map(({ id }) => id.replace(/^hook-on:/, 'hook-on-mid:')))
+  return givenUp
+    .filter(({ id }) => !cannot.has(id))
+    .map((demand) =>
+      finding({
+        rule: 'preferred-height-given-up',
+        subjects: [demand.id],
+        weight: USUAL_RULES.has(ruleOf(demand)) ? 'note' : 'warn',
+        say: message('heights.preferred-height-given-up', { demand: demandName(demand) }),
+        about: sortedIds(demand.about),
+        figures: limitsOf(demand),
+        basis: demand.basis,
+        from: inputsOf([demand]),
+      }),
+    )
 }
 
 /** Heights with less room than their readings are good for; told once for heights with the same two ends. */
@@ -93,10 +138,10 @@ export function marginalHeights(
       subjects: [value.of],
       weight: 'ask',
       say: message('heights.height-marginal', {
-        height: value.of,
+        height: heightWords(value.of),
         lowest: value.lowest ?? '',
         highest: value.highest ?? '',
-        demands: ends.join(', '),
+        demands: demandNames(within),
       }),
       ask: message('heights.height-marginal.ask'),
       about: sortedIds(within.flatMap(({ about }) => about)),
@@ -106,11 +151,11 @@ export function marginalHeights(
   })
 }
 
-/** What sets only one of the two ends: sizes that set both take nothing from the room. */
+/** What sets only one of the two ends: what sets both takes nothing from the room. */
 function endsOf({ lowestBy, highestBy }: HeightValue): readonly string[] {
   const one = lowestBy.filter((id) => !highestBy.includes(id))
   const other = highestBy.filter((id) => !lowestBy.includes(id))
-  return [...one, ...other]
+  return sortedIds([...one, ...other])
 }
 
 /** Legs that do not reach at the heights chosen. */
@@ -130,10 +175,10 @@ function outOfReach(
   { id, position, footings }: StandingUnit,
   leg: LegPlan,
 ): Finding {
-  const along = footings.find((foot) => foot.id === leg.foot)?.along
+  const footing = footings.find((foot) => foot.id === leg.foot)
   const values = {
     unit: context.nameOf(id),
-    foot: leg.foot,
+    foot: footName(leg.foot, footing && footPlace(position, footing)),
     extension: leg.extension,
     min: leg.min,
     max: leg.max,
@@ -146,7 +191,7 @@ function outOfReach(
     about: [id, `${id}.${leg.foot}`],
     figures: [leg.extension, leg.min, leg.max],
     basis: leg.extension.basis,
-    where: { wall: position.unit.wall, along, height: leg.floor },
+    where: { wall: position.unit.wall, along: footing?.along, height: leg.floor },
   })
 }
 
@@ -169,7 +214,7 @@ export function outsideReadings(context: HeightsContext): readonly Finding[] {
     const worst = context.survey.plane?.worst
     const values = {
       unit: context.nameOf(id),
-      foot: furthest.id,
+      foot: footName(furthest.id, footPlace(position, furthest)),
       outside: Math.round(furthest.outsideBy ?? 0),
     }
     return finding({
@@ -197,17 +242,15 @@ export function hookOnFindings(
   return context.units.flatMap(({ id, position }) => {
     const room = hookOn.get(id)
     if (room === undefined || room.fits !== 'no') return []
-    const short = sum('mm', room.needed.basis, [room.needed], [room.there])
+    const least = leastRoomToHookOn(position.unit)
+    const short = sum('mm', room.needed.basis, [least], [room.there])
+    const values = { unit: context.nameOf(id), needed: room.needed, least, there: room.there, short }
+    const canBeWound = hasValue(least) && hasValue(room.needed) && least.value < room.needed.value
     return finding({
       rule: 'cannot-hook-on',
       subjects: [id],
       weight: 'stop',
-      say: message('heights.cannot-hook-on', {
-        unit: context.nameOf(id),
-        needed: room.needed,
-        there: room.there,
-        short,
-      }),
+      say: message(canBeWound ? 'heights.cannot-hook-on.wound-down' : 'heights.cannot-hook-on', values),
       about: [id],
       figures: [room.needed, room.there],
       basis: room.needed.basis,

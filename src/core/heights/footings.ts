@@ -5,6 +5,7 @@ import type { Kitchen } from '../kitchen/schema'
 import type { UnitId } from '../plan/types'
 import { sum } from '../survey/sum'
 import type { Survey } from '../survey/survey'
+import type { FootPlace } from '../units/foot-name'
 import type { UnitPosition } from '../units/positions'
 
 /** One point where a unit or an appliance meets the floor. */
@@ -24,6 +25,11 @@ export interface Footing {
 const acrossTheUnit: Basis = { kind: 'geometry', why: 'measured across the unit from its side and back' }
 const underTheFinish: Basis = { kind: 'geometry', why: 'the floor as read, and the finish to be laid on it' }
 const nothing: Figure = known(0, 0, 'mm', [], acrossTheUnit)
+
+/** Where it stands under its unit, for its name. */
+export function footPlace({ width, depth }: UnitPosition, { x, y }: Footing): FootPlace {
+  return { x, y, width: valueOf(width) ?? null, depth: valueOf(depth) ?? null }
+}
 
 interface Spot {
   readonly id: string

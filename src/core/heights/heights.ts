@@ -28,6 +28,7 @@ import {
   marginalHeights,
   outsideReadings,
   unknownDemands,
+  wishesFromBareFloor,
 } from './findings'
 import { floorUnder } from './floor-under'
 import { hookingOn } from './hooking-on'
@@ -91,9 +92,10 @@ function whatFollows(context: HeightsContext, heights: Heights, kept: Kept, heig
   const legs = legsOf(context, undersides)
   const hookOn = hookingOn(context, undersides)
   const findings = [
-    ...unknownDemands(heights.demands),
+    ...unknownDemands(context, heights.demands),
+    ...wishesFromBareFloor(context),
     ...clashes(heights.conflicts, heights.demands),
-    ...givenUpFindings(kept.givenUp),
+    ...givenUpFindings(kept),
     ...marginalHeights(heights.values, heights.demands),
     ...legFindings(context, legs),
     ...outsideReadings(context),

@@ -1,10 +1,11 @@
 import { type Constraint, isConsistent } from '../difference/network'
 import { type Conflict, shortestConflict } from '../difference/shortest-conflict'
-import { type Figure, hasValue, quantise } from '../figure'
+import { derive, type Figure, hasValue, quantise } from '../figure'
 import type { Demand, HeightConflict, HeightVariable } from '../plan/types'
 import { type DemandNetwork, fixedAt, fixedBy, networkOfDemands } from './demand-network'
 import { ruleOf } from './demands/demand'
 import { YIELDS_FIRST } from './demands/index'
+import { USUAL_RULES } from './demands/usual-worktop'
 import type { Settled } from './settled'
 
 /** Which demands can be met together, and what had to give. */
@@ -37,7 +38,8 @@ export function keepWhatHolds(demands: readonly Demand[], settled: Settled): Kep
   const kept = hard.filter((demand) => !dropped.includes(demand))
   const givenUp: Demand[] = []
   for (const preferred of free.filter((demand) => !demand.hard)) {
-    if (isConsistent([...networkOfDemands([...kept, preferred]).constraints, ...fixed])) kept.push(preferred)
+    const tried = [...kept, toItsMiddle(preferred)]
+    if (isConsistent([...networkOfDemands(tried).constraints, ...fixed])) kept.push(preferred)
     else givenUp.push(preferred)
   }
   const lost = overruled.map(({ demand }) => demand)
@@ -47,6 +49,17 @@ export function keepWhatHolds(demands: readonly Demand[], settled: Settled): Kep
     dropped: [...lost.filter(({ hard }) => hard), ...dropped],
     givenUp: [...lost.filter(({ hard }) => !hard), ...givenUp],
   }
+}
+
+/**
+ * What is only usual is kept where its middle itself can be: then it leaves a good part of its room, and never pushes a
+ * height against the end of what must be.
+ */
+function toItsMiddle(preferred: Demand): Demand {
+  const { min, max } = preferred
+  if (!USUAL_RULES.has(ruleOf(preferred)) || min === null || max === null) return preferred
+  const middle = derive('mm', preferred.basis, [min, max], (a, b) => (a + b) / 2)
+  return { ...preferred, min: middle, max: middle }
 }
 
 function heightOf(variable: HeightVariable, settled: Settled): Figure | 'line' | undefined {

@@ -9,6 +9,7 @@ import { ceilingStrip } from './ceiling-strip'
 import { cornerStrips, type Doubt } from './corner-strips'
 import { finding } from './finding'
 import { lintelBands } from './lintels'
+import { nameOnWall } from './name-on-wall'
 import { serviceBands } from './service-bands'
 import { zoneBands } from './zone-bands'
 
@@ -108,10 +109,13 @@ function unknownBands(
       dangerous: true,
       about: [about, wall.id],
       where: { wall: wall.id },
-      say: message(`holes.band-unknown-${kindOf(its[0] as Band)}`, { about, wall: name }),
+      say: message(`holes.band-unknown-${kindOf(its[0] as Band)}`, {
+        about: nameOnWall(wall, about),
+        wall: name,
+      }),
       from: its.flatMap((b) => b.unknownBecause),
       basis: (its[0] as Band).basis,
-      ask: howToPlace(its[0] as Band, about),
+      ask: howToPlace(its[0] as Band, nameOnWall(wall, about)),
     })
   })
 }

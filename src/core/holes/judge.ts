@@ -5,6 +5,7 @@ import type { Band, Hole, HolePurpose } from '../plan/types'
 import type { RegionPack } from '../region/region'
 import { isNearOtherFace, isPastDepth, isPastSetback, isTracedThrough } from './depth'
 import { lintelVerdict, type Rectangle } from './lintels'
+import { nameOnWall } from './name-on-wall'
 import { isOtherFaceUnseen } from './other-face'
 
 /** What a hole is judged against: all of it on the hole's own wall. */
@@ -84,8 +85,12 @@ function placeObjections(hole: HoleToJudge, site: HoleSite): readonly Objection[
   const counting = [...site.bands, ...deepBands(hole, site)]
   return [
     ...counting.flatMap((b) => againstBand(b, along, height, hole.purpose, site.wall)),
-    ...site.openings.filter((o) => isWithin(o, along.value, height.value)).map(inOpening),
-    ...site.likelyLintels.filter((l) => isWithin(l, along.value, height.value)).map(overOpening),
+    ...site.openings
+      .filter((o) => isWithin(o, along.value, height.value))
+      .map((o) => inOpening(o, site.wall)),
+    ...site.likelyLintels
+      .filter((l) => isWithin(l, along.value, height.value))
+      .map((l) => overOpening(l, site.wall)),
   ]
 }
 
@@ -94,17 +99,17 @@ function deepBands(hole: HoleToJudge, site: HoleSite): readonly Band[] {
   return rules !== null && isNearOtherFace(hole.depth, site.wall, rules) ? site.deep : []
 }
 
-const inOpening = (opening: Rectangle): Objection => ({
+const inOpening = (opening: Rectangle, wall: Wall): Objection => ({
   verdict: opening.isUnsure === true ? 'ask' : 'refused',
   say: message(opening.isUnsure === true ? 'holes.perhaps-in-opening' : 'holes.in-opening', {
-    about: opening.id,
+    about: nameOnWall(wall, opening.id),
   }),
   moves: true,
 })
 
-const overOpening = (opening: Rectangle): Objection => ({
+const overOpening = (opening: Rectangle, wall: Wall): Objection => ({
   verdict: 'ask',
-  say: message('holes.over-opening', { about: opening.id }),
+  say: message('holes.over-opening', { about: nameOnWall(wall, opening.id) }),
   moves: true,
 })
 
@@ -126,37 +131,37 @@ function againstBand(
 ): readonly Objection[] {
   if (isBeneathNotice(band, purpose)) return []
   const unknown: readonly Objection[] =
-    band.unknownBecause.length === 0 ? [] : [{ verdict: 'ask', say: notPlaced(band) }]
+    band.unknownBecause.length === 0 ? [] : [{ verdict: 'ask', say: notPlaced(band, wall) }]
   if (!isDrawn(band)) return unknown
   const outside = quantise(distanceTo(band, along.value, height.value))
   if (outside === 0) return [inBand(band, wall), ...unknown]
   const slack = quantise(band.pm + Math.max(along.pm, height.pm))
-  return outside > slack ? unknown : [nearBand(band, outside), ...unknown]
+  return outside > slack ? unknown : [nearBand(band, wall, outside), ...unknown]
 }
 
-function notPlaced(band: Band): Message {
+function notPlaced(band: Band, wall: Wall): Message {
   if (band.kind === 'ceiling') return message('holes.ceiling-not-read')
-  return message('holes.band-not-placed', { about: aboutOf(band) })
+  return message('holes.band-not-placed', { about: aboutOf(band, wall) })
 }
 
-function aboutOf(band: Band): string {
-  return band.about.join(' ')
+function aboutOf(band: Band, wall: Wall): string {
+  return band.about.map((id) => nameOnWall(wall, id)).join(', ')
 }
 
 function inBand(band: Band, wall: Wall): Objection {
   const lintel = band.kind === 'lintel' ? wall.lintels.find((l) => band.about.includes(l.id)) : undefined
   return {
     verdict: lintel === undefined ? 'refused' : lintelVerdict(lintel.kind),
-    say: message(`holes.in-${band.kind}`, { about: aboutOf(band) }),
+    say: message(`holes.in-${band.kind}`, { about: aboutOf(band, wall) }),
     band: band.id,
     moves: true,
   }
 }
 
-function nearBand(band: Band, by: number): Objection {
+function nearBand(band: Band, wall: Wall, by: number): Objection {
   return {
     verdict: 'ask',
-    say: message('holes.near-band', { about: aboutOf(band), by: Math.round(by * 10) / 10 }),
+    say: message('holes.near-band', { about: aboutOf(band, wall), by: Math.round(by * 10) / 10 }),
     moves: true,
   }
 }

@@ -80,9 +80,11 @@ const line = z.strictObject({
     'Height above the first line; the first line itself is 0. Read by: survey/positions.',
   ),
   closing: level().describe(
-    'By how much it missed its own start after going round the room. Read by: findings/datum.',
+    'By how much it missed its own start after going round the room. Read by: rules/line-out-of-true.',
   ),
-  reversal: level().describe('Two-wall reversal error of the laser over 5 m. Read by: findings/datum.'),
+  reversal: level().describe(
+    'Two-wall reversal error of the laser over 5 m. Read by: rules/line-out-of-true.',
+  ),
 })
 
 export const MATERIALS = [
@@ -182,7 +184,10 @@ const accessory = z.strictObject({
   serves: id
     .nullable()
     .default(null)
-    .describe('The appliance it feeds or cuts off. Read by: later: rules of the trade (F36, F66, F109).'),
+    .describe('The appliance it feeds or cuts off. Read by: rules/hose-and-lead, rules/plinth-heater.'),
+  cutOut: yesNo.describe(
+    'The back of the unit in front of it will be cut round it. Read by: rules/outlet-in-unit.',
+  ),
   standsProud: tape({ max: 300 }).describe(
     'How far it, or the plug in it, stands out from the finished face. Read by: later: rules of the trade (F35, F66).',
   ),
@@ -225,22 +230,31 @@ const opening = z.strictObject({
   right: along.describe('Read by: survey/openings.'),
   bottom: height.describe('Threshold or sill. Read by: survey/openings.'),
   top: height.describe('Read by: survey/openings.'),
-  architrave: tape().describe('Width of the trim round it. Read by: later: rules of the trade (F06).'),
+  architrave: tape().describe('Width of the trim round it. Read by: rules/run-at-opening.'),
   boardProjection: tape().describe(
-    'Window board out from the wall. Read by: later: rules of the trade (F95).',
+    'Window board out from the wall. Read by: heights/demands, rules/window-board.',
   ),
   boardLeft: height
     .prefault({})
-    .describe('Underside of the window board at its left end. Read by: later: rules of the trade (F95).'),
+    .describe('Underside of the window board at its left end. Read by: heights/demands, rules/window-board.'),
   boardRight: height
     .prefault({})
-    .describe('Underside of the window board at its right end. Read by: later: rules of the trade (F95).'),
+    .describe(
+      'Underside of the window board at its right end. Read by: heights/demands, rules/window-board.',
+    ),
+  sashBottom: height
+    .prefault({})
+    .describe('Underside of the sash that opens. Read by: rules/sash-over-worktop.'),
   hinge: oneOf('left', 'right', 'top', 'bottom', 'slides').describe(
-    'Seen from inside. Read by: later: rules of the trade (F05, F96).',
+    'Seen from inside. Read by: rules/room-door-meets-unit, rules/sash-meets-tap.',
   ),
-  opens: oneOf('in', 'out', 'neither').describe('Read by: later: rules of the trade (F05, F96).'),
-  leaf: tape().describe('Width of the leaf or sash. Read by: later: rules of the trade (F05, F96).'),
-  handle: tape().describe('Projection of its handle. Read by: later: rules of the trade (F05).'),
+  opens: oneOf('in', 'out', 'neither').describe(
+    'Read by: rules/room-door-meets-unit, rules/passage, rules/sash-meets-tap.',
+  ),
+  leaf: tape().describe(
+    'Width of the leaf or sash. Read by: rules/room-door-meets-unit, rules/sash-meets-tap.',
+  ),
+  handle: tape().describe('Projection of its handle. Read by: rules/room-door-meets-unit, rules/passage.'),
 })
 
 const wall = z.strictObject({
@@ -258,13 +272,13 @@ const wall = z.strictObject({
   widths: list(
     z.strictObject({
       id,
-      at: z.enum(['floor', 'worktop', 'wall-unit']).describe('At which height. Read by: survey/run-width.'),
+      at: z.enum(['floor', 'worktop', 'wall-unit']).describe('At which height. Read by: rules/run-too-long.'),
       depth: z
         .enum(['back', 'middle', 'front'])
-        .describe('How far out from the wall. Read by: survey/run-width.'),
-      width: tape().describe('Read by: survey/run-width; later: rules of the trade (F01, F02).'),
+        .describe('How far out from the wall. Read by: rules/run-too-long.'),
+      width: tape().describe('Read by: rules/run-too-long, rules/worktop-trapped.'),
     }),
-    'Up to nine widths of an alcove or run. Read by: survey/run-width; later: rules of the trade (F01, F02).',
+    'Up to nine widths of an alcove or run. Read by: rules/run-too-long, rules/bay-pinched.',
   ),
   cornerRight: z
     .strictObject({
@@ -309,10 +323,10 @@ const wall = z.strictObject({
     z.strictObject({
       id,
       along,
-      over: tape().describe('Height measured over. Read by: later: rules of the trade (F48).'),
-      lean: level().describe('Top out into the room: +. Read by: later: rules of the trade (F48).'),
+      over: tape().describe('Height measured over. Read by: placing/wall-lean.'),
+      lean: level().describe('Top out into the room: +. Read by: placing/wall-lean.'),
     }),
-    'Plumb readings. Read by: later: rules of the trade (F48).',
+    'Plumb readings. Read by: rules/panel-short, rules/filler-short.',
   ),
   straightness: list(
     z.strictObject({
@@ -320,10 +334,10 @@ const wall = z.strictObject({
       height,
       along,
       bow: level().describe(
-        'Hollow: +, belly: −, from a straightedge. Read by: later: rules of the trade (F47).',
+        'Hollow: +, belly: −, from a straightedge. Read by: rules/wall-bellies, rules/panel-short.',
       ),
     }),
-    'Straightness readings. Read by: later: rules of the trade (F47).',
+    'Straightness readings. Read by: rules/wall-bellies.',
   ),
   accessories: list(accessory, 'Accessories on both faces. Read by: holes/bands.'),
   services: list(service, 'Cables and pipes known. Read by: holes/bands.'),
@@ -372,14 +386,12 @@ const accessPoint = z.strictObject({
   id,
   kind: z
     .enum(['stopcock', 'gas-tap', 'valve', 'rodding-eye', 'meter', 'consumer-unit', 'other'])
-    .describe('Read by: later: rules of the trade (F39, F89, F111).'),
+    .describe('Read by: rules/built-in, rules/meter-door.'),
   wall: id.describe('Read by: later: rules of the trade (F39).'),
   along: along.describe('Centre. Read by: later: rules of the trade (F39).'),
   height: height.describe('Centre. Read by: later: rules of the trade (F39).'),
   out: tape().describe('Out from the wall. Read by: later: rules of the trade (F39).'),
-  door: tape().describe(
-    'Width of its own door or flap, hinged at the side. Read by: later: rules of the trade (F111).',
-  ),
+  door: tape().describe('Width of its own door or flap, hinged at the side. Read by: rules/meter-door.'),
   panel: yesNo.describe(
     'There will be a loose panel or a cut-out to reach it. Read by: later: rules of the trade (F39).',
   ),
@@ -446,28 +458,29 @@ const hanging = z.strictObject({
 const door = z.strictObject({
   id,
   hinge: oneOf('left', 'right', 'top', 'bottom').describe(
-    'Read by: operations/fronts; later: rules of the trade (F45, F99).',
+    'Read by: operations/fronts, placing/doors-at-corners, rules/flap-rise.',
   ),
   width: sheet().describe('Read by: lifting/mass.'),
   height: sheet().describe('Read by: lifting/mass.'),
-  thickness: sheet().describe('Read by: lifting/mass; later: rules of the trade (F45).'),
+  thickness: sheet().describe('Read by: lifting/mass, rules/inner-drawer-fouled.'),
   mass: mass().describe('Read by: lifting/mass.'),
   opens: degrees({ min: 0, max: 270 }).describe(
-    'Furthest opening. Read by: later: rules of the trade (F45, F46).',
+    'Furthest opening. Read by: rules/door-stops-short, rules/door-strikes-wall, rules/inner-drawer-fouled.',
   ),
-  handle: sheet().describe('Handle projection. Read by: later: rules of the trade (F43, F45).'),
-  rise: sheet().describe(
-    'Of a flap: how far it rises above the top of the unit. Read by: later: rules of the trade (F99).',
-  ),
+  handle: sheet().describe('Handle projection. Read by: rules/corner-binds, rules/door-stops-short.'),
+  rise: sheet().describe('Of a flap: how far it rises above the top of the unit. Read by: rules/flap-rise.'),
 })
 
 const drawer = z.strictObject({
   id,
-  travel: sheet().describe('Read by: later: rules of the trade (F43).'),
-  inner: yesNo.describe('Behind a door. Read by: later: rules of the trade (F46).'),
+  travel: sheet().describe('Read by: rules/corner-binds.'),
+  inner: yesNo.describe('Behind a door. Read by: rules/inner-drawer-fouled.'),
   height: sheet().describe('Front height. Read by: lifting/mass.'),
+  boxTop: sheet().describe(
+    'Top of its box below the top of the carcass. Read by: rules/under-hob, rules/drawer-and-trap.',
+  ),
   mass: mass().describe('Box and front. Read by: lifting/mass.'),
-  handle: sheet().describe('Read by: later: rules of the trade (F43).'),
+  handle: sheet().describe('Read by: rules/corner-binds.'),
 })
 
 export const STANDS = [
@@ -576,13 +589,16 @@ const appliance = z.strictObject({
       'microwave',
       'boiler',
       'sink',
+      'plinth-heater',
       'other',
     ])
     .describe('Read by: heights/bays, operations/connect.'),
   fuel: oneOf('electric', 'gas', 'both', 'none').describe('Read by: operations/connect.'),
   heightMin: sheet().describe('Feet wound in. Read by: heights/bays.'),
   heightMax: sheet().describe('Feet wound out. Read by: heights/bays.'),
-  widthNeeded: sheet().describe('Clear width its sheet asks for. Read by: later: rules of the trade (F42).'),
+  widthNeeded: sheet().describe(
+    'Clear width its sheet asks for. Read by: rules/bay-pinched, rules/hood-gap.',
+  ),
   depthNeeded: sheet().describe('Read by: later: rules of the trade (F66).'),
   workingGap: sheet().describe('Room above it to slide it in. Read by: heights/bays.'),
   clearAbove: sheet().describe('Read by: later: rules of the trade (F63).'),
@@ -590,8 +606,8 @@ const appliance = z.strictObject({
   clearTall: sheet().describe(
     'To the side of a tall unit or wall. Read by: later: rules of the trade (F62).',
   ),
-  clearBelow: sheet().describe('Read by: later: rules of the trade (F40).'),
-  clearFront: sheet().describe('Working space in front. Read by: later: rules of the trade (F40, F111).'),
+  clearBelow: sheet().describe('Read by: rules/boiler-clearance.'),
+  clearFront: sheet().describe('Working space in front. Read by: rules/boiler-clearance.'),
   clearFrom: oneOf('worktop', 'pan-supports').describe(
     'From where a hood’s or hob’s clearance above is measured. Read by: later: rules of the trade (F63).',
   ),
@@ -601,47 +617,48 @@ const appliance = z.strictObject({
   below: sheet().describe(
     'Of a hob or bowl: how far it reaches below the top of the worktop. Read by: later: rules of the trade (F67, F105).',
   ),
+  underside: height
+    .prefault({})
+    .describe('Of a hood that hangs by itself: its underside as planned. Read by: rules/hood-height.'),
   sleeveMin: sheet().describe(
-    'Of a hood: underside to the top of its chimney, pushed in. Read by: later: rules of the trade (F101).',
+    'Of a hood: underside to the top of its chimney, pushed in. Read by: rules/hood-sleeve.',
   ),
-  sleeveMax: sheet().describe('The same, drawn out. Read by: later: rules of the trade (F101).'),
+  sleeveMax: sheet().describe('The same, drawn out. Read by: rules/hood-sleeve.'),
   doorOut: sheet().describe(
-    'How far its open door reaches out from the front of the carcass. Read by: later: rules of the trade (F61, F68).',
+    'How far its open door reaches out from the front of the carcass. Read by: rules/corner-binds, rules/aisle, rules/passage.',
   ),
   doorNeeds: degrees({ min: 0, max: 180 }).describe(
-    'Door opening its inner drawers or shelves need. Read by: later: rules of the trade (F103).',
+    'Door opening its inner drawers or shelves need. Read by: rules/fridge-in-corner.',
   ),
-  hinge: oneOf('left', 'right', 'bottom', 'top').describe('Read by: later: rules of the trade (F103).'),
+  hinge: oneOf('left', 'right', 'bottom', 'top').describe('Read by: rules/fridge-in-corner.'),
   plinthMin: sheet().describe(
-    'Least plinth height its furniture door allows. Read by: later: rules of the trade (F102).',
+    'Least plinth height its furniture door allows. Read by: rules/furniture-door.',
   ),
-  plinthMax: sheet().describe('Greatest. Read by: later: rules of the trade (F102).'),
-  frontMin: sheet().describe(
-    'Least height of its furniture door. Read by: later: rules of the trade (F102).',
-  ),
-  frontMax: sheet().describe('Greatest. Read by: later: rules of the trade (F102).'),
+  plinthMax: sheet().describe('Greatest. Read by: rules/furniture-door.'),
+  frontMin: sheet().describe('Least height of its furniture door. Read by: rules/furniture-door.'),
+  frontMax: sheet().describe('Greatest. Read by: rules/furniture-door.'),
   tapHeight: sheet().describe(
-    'Of a sink: top of the tap above the worktop. Read by: later: rules of the trade (F96, F105).',
+    'Of a sink: top of the tap above the worktop. Read by: rules/sash-meets-tap, rules/bowl-and-tap.',
   ),
   tapFromWall: sheet().describe(
-    'Tap hole out from the wall. Read by: later: rules of the trade (F96, F105).',
+    'Tap hole out from the wall. Read by: rules/sash-meets-tap, rules/bowl-and-tap.',
   ),
   tapLever: sheet().describe(
     'How far the lever swings from the tap hole. Read by: later: rules of the trade (F105).',
   ),
   outlet: sheet().describe(
-    'Of a sink: underside of the trap below the top of the worktop. Read by: later: rules of the trade (F37, F104).',
+    'Of a sink: underside of the trap below the top of the worktop. Read by: rules/waste-fall, rules/drawer-and-trap.',
   ),
   case: id
     .nullable()
     .default(null)
-    .describe('Of a boiler: the fixed box it is, among the boxes. Read by: later: rules of the trade (F40).'),
+    .describe('Of a boiler: the fixed box it is, among the boxes. Read by: rules/boiler-clearance.'),
   ductBends: count().describe('Of a hood: bends in its duct. Read by: later: rules of the trade (F98).'),
   ductLength: tape().describe('Length of its duct. Read by: later: rules of the trade (F98).'),
   ductBendsMax: count().describe('By its sheet. Read by: later: rules of the trade (F98).'),
   ductLengthMax: sheet().describe('By its sheet. Read by: later: rules of the trade (F98).'),
-  leadLength: sheet().describe('Read by: later: rules of the trade (F109).'),
-  hoseLength: sheet().describe('Read by: later: rules of the trade (F64).'),
+  leadLength: sheet().describe('Read by: rules/hose-and-lead.'),
+  hoseLength: sheet().describe('Read by: rules/hose-and-lead.'),
   ventArea: count().describe(
     'Vent opening its sheet asks for, cm². Read by: later: rules of the trade (F65).',
   ),
@@ -675,11 +692,14 @@ const finishing = z.strictObject({
     'Along the wall (thickness of a panel, width of a filler). Read by: units/positions.',
   ),
   height: sheet().describe('Read by: heights/plinth.'),
-  depth: sheet().describe('Read by: later: rules of the trade (F48).'),
+  depth: sheet().describe('Read by: rules/panel-short.'),
   length: sheet().describe('Read by: later: cutting.'),
   setBack: sheet().describe('Plinth face back from the front of the carcass. Read by: heights/plinth.'),
+  openingHeight: sheet().describe(
+    'Of a plinth: height of the highest thing let into it, such as a vent or a heater. Read by: rules/plinth-opening.',
+  ),
   scribe: sheet().describe(
-    'Allowance to be cut to the wall, included in its width. Read by: later: rules of the trade (F74).',
+    'Allowance to be cut to the wall, included in its width. Read by: rules/filler-short.',
   ),
 })
 
@@ -861,10 +881,7 @@ export const kitchenSchema = z.strictObject({
     z.strictObject({ id, at: place, height: height }),
     'Ceiling readings; between them it is a surface. Read by: survey/ceiling.',
   ),
-  access: list(
-    accessPoint,
-    'What must stay within reach. Read by: later: rules of the trade (F39, F89, F111).',
-  ),
+  access: list(accessPoint, 'What must stay within reach. Read by: rules/built-in, rules/meter-door.'),
   boxes: list(
     box,
     'Boxings, beams, chimney breasts, anything fixed and box-shaped. Read by: placing/obstacles.',

@@ -64,8 +64,11 @@ function stampValue(value: unknown, id: InputId, basis: Basis, usual: Usual): un
   if (!isRecord(value)) return value
   if (isQuantity(value)) return stampQuantity(value as unknown as Quantity, id, basis, usual)
   const stamped: Record<string, unknown> = {}
-  for (const [key, inner] of Object.entries(value))
-    stamped[key] = stampValue(inner, factId(id, key), basisUnder(key, basis), usual)
+  for (const key of Object.keys(value)) {
+    const inner = value[key]
+    const isWithin = typeof inner === 'object' && inner !== null
+    stamped[key] = isWithin ? stampValue(inner, factId(id, key), basisUnder(key, basis), usual) : inner
+  }
   return stamped
 }
 

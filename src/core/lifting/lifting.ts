@@ -76,6 +76,8 @@ function findingsOf(
   { crew }: Pick<Kitchen, 'crew'>,
 ): readonly Finding[] {
   const { aid, filter } = aided
+  // Of a tall unit it is one end that is judged.
+  const of = unit.kind === 'tall' ? 'lifting.end-' : 'lifting.'
   const shared = { subjects: [unit.id], figures: [mass, filter], basis: filter.basis }
   if (!hasValue(mass) || crew.people.length === 0) {
     const key = hasValue(mass) ? 'lifting.crew-not-known' : 'lifting.mass-not-known'
@@ -83,7 +85,7 @@ function findingsOf(
   }
   if (aided.people !== null && aid === 'none') {
     if (!isNear(filter, mass)) return []
-    const say = message('lifting.near-filter', { unit: name, mass, filter })
+    const say = message(`${of}near-filter`, { unit: name, mass, filter })
     return [finding({ ...shared, rule: 'lift-near-filter', weight: 'note', say })]
   }
   const isStop = aid === 'stop'
@@ -93,7 +95,7 @@ function findingsOf(
       rule: 'lift-over-filter',
       weight: isStop ? 'stop' : 'warn',
       dangerous: isStop,
-      say: message(`lifting.over-filter-${aid}`, { unit: name, mass, filter, crew: crew.people.length }),
+      say: message(`${of}over-filter-${aid}`, { unit: name, mass, filter, crew: crew.people.length }),
     }),
   ]
 }

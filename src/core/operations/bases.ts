@@ -1,11 +1,20 @@
-import type { Operation } from '../plan/types'
+import type { Basis, Figure } from '../figure'
+import type { NamedFigure, Operation } from '../plan/types'
+import { sum } from '../survey/sum'
+import { bracketSentences } from './brackets'
 import { drillFor, drillingCautions } from './cautions'
+import { frontLine } from './front-line'
 import type { FittedUnit, Job } from './job'
-import { liftTools, liftWords, peopleFor } from './lift'
+import { lastGap } from './last-gap'
+import { legName } from './leg-name'
+import { liftTools, liftWords, peopleFor, stripFirst } from './lift'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
-import { type Minutes, minutesFor, WORK } from './minutes'
+import { inTurn, type Minutes, minutesFor, WORK } from './minutes'
+import { cornerEnd, wallRound } from './neighbours'
 import { pathIndex } from './path-of'
-import { holeFigures, holeSentences } from './say-holes'
+import { hiddenMarks, holeFigures, holeSentences } from './say-holes'
+import { plugChecks, plugSentences, screwSentences } from './say-screws'
+import { cutOutsOf } from './service-cut-outs'
 import { TOLERANCE, usual } from './tolerances'
 
 /** How the time for setting one unit down and levelling it divides. */
@@ -25,12 +34,18 @@ const stageOf = (unit: FittedUnit) => (isCorner(unit) ? 'corner-base' : 'base-un
 function place(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
   const wall = job.wallName(unit.wall)
+  const cutOuts = cutOutsOf(job, unit)
+  const gap = lastGap(job, unit)
   return operation(job, {
     kind: 'place',
     on: [unit.id],
     stage: stageOf(unit),
     title: told('place-base', 'title', { unit: name }),
     does: [
+      ...stripFirst(unit),
+      ...cutOuts.does,
+      ...hiddenMarks(job, unit),
+      ...gap.does,
       toldFigure('place-base', `lift.${liftWords(unit)}`, { unit: name, mass: plan.lift.massStripped }),
       told('place-base', 'never-drag'),
       unit.way === 'island'
@@ -41,39 +56,104 @@ function place(job: Job, unit: FittedUnit): Operation {
       shown('mass', plan.lift.massStripped, 'mass-stripped', { unit: name }),
       shown('left', plan.left, 'left-side', { unit: name, wall }),
       shown('right', plan.right, 'right-side', { unit: name, wall }),
+      ...cutOuts.figures,
+      ...gap.figures,
     ],
-    checks: [check(`place.${unit.id}`, 'side-on-mark', { unit: name }, plan.left, TOLERANCE.mark)],
-    cautions: [caution('M008', 'feet')],
-    tools: liftTools(unit),
+    checks: [
+      ...cutOuts.checks,
+      ...gap.checks,
+      check(`place.${unit.id}`, 'side-on-mark', { unit: name }, plan.left, TOLERANCE.mark),
+    ],
+    cautions: [caution('M008', 'feet'), ...when(cutOuts.count > 0, caution('M004', 'eyes'))],
+    tools: [...when(cutOuts.count > 0, 'hole-saw' as const, 'tape' as const), ...liftTools(unit)],
     people: peopleFor(job, unit, 1),
-    minutes: minutesOf(unit, 'place'),
+    minutes:
+      cutOuts.count > 0
+        ? inTurn(minutesFor(WORK.serviceCutOuts), minutesOf(unit, 'place'))
+        : minutesOf(unit, 'place'),
     changes: [{ unit: unit.id, from: 'carried', to: 'standing' }],
     path: pathIndex(job, unit.id),
     wall: unit.wall,
-    facts: [`units.${unit.id}`, `units.${unit.id}.kind`],
+    facts: [`units.${unit.id}`, `units.${unit.id}.kind`, `units.${unit.id}.assembled`],
   })
+}
+
+const fromTheCorner: Basis = { kind: 'geometry', why: 'from the face of the other wall, along this one' }
+
+/** A corner unit is set from two walls: its own, and the one round the corner, which its side faces. */
+interface CornerWall {
+  readonly wall: string
+  readonly off: Figure
+}
+
+function otherWall(job: Job, unit: FittedUnit): CornerWall | null {
+  const end = isCorner(unit) ? cornerEnd(job, unit) : null
+  const wall = end === null ? undefined : wallRound(job, unit.wall, end)
+  if (end === null || wall === undefined) return null
+  const name = job.wallName(wall)
+  if (end === 'left') return { wall: name, off: unit.plan.left }
+  const length = job.wall(unit.wall)?.length
+  return length === undefined
+    ? null
+    : { wall: name, off: sum('mm', fromTheCorner, [length], [unit.plan.right]) }
+}
+
+/** Where its front edge comes: on the string line of its wall, and for a corner unit how far it stands off the other wall. */
+function frontFigures(job: Job, unit: FittedUnit, other: CornerWall | null): readonly NamedFigure[] {
+  const line = unit.way === 'island' ? null : frontLine(job, unit.wall)
+  return [
+    ...(line === null
+      ? []
+      : [shown('front', line.out, 'front-edge', { unit: unit.name, wall: job.wallName(unit.wall) })]),
+    ...(other === null
+      ? []
+      : [shown('off-other-wall', other.off, 'off-other-wall', { unit: unit.name, wall: other.wall })]),
+  ]
+}
+
+/** How its front is brought into line, and how the level lies on it. */
+function linedUp(job: Job, unit: FittedUnit, other: CornerWall | null): Operation['does'] {
+  const wall = job.wallName(unit.wall)
+  const line = unit.way === 'island' ? null : frontLine(job, unit.wall)
+  if (other !== null) {
+    return [
+      told('level-base', 'level-corner', { wall, other: other.wall }),
+      toldFigure('level-base', 'corner', { other: other.wall, off: other.off }),
+    ]
+  }
+  return [
+    told('level-base', 'where-the-level-lies'),
+    line === null
+      ? told('level-base', 'line-up-island')
+      : toldFigure('level-base', 'line-up', { front: line.out }),
+  ]
 }
 
 function level(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
+  const other = otherWall(job, unit)
+  const onLegs = plan.legs.length > 0
   return operation(job, {
     kind: 'level',
     on: [unit.id],
     stage: stageOf(unit),
     title: told('level-base', 'title', { unit: name }),
     does: [
-      toldFigure('level-base', plan.legs.length > 0 ? 'legs' : 'packers', { top: plan.top }),
-      told('level-base', 'where-the-level-lies'),
-      told('level-base', isCorner(unit) ? 'corner' : 'line-up'),
-      told('level-base', 'not-to-the-floor'),
+      toldFigure('level-base', onLegs ? 'legs' : 'packers', { top: plan.top }),
+      ...linedUp(job, unit, other),
+      told('level-base', onLegs ? 'every-leg-carries' : 'every-corner-carries'),
     ],
     figures: [
       shown('top', plan.top, 'top', { unit: name }),
       shown('underside', plan.underside, 'underside', { unit: name }),
-      ...plan.legs.map((leg) => shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: leg.foot })),
+      ...frontFigures(job, unit, other),
+      ...plan.legs.map((leg) =>
+        shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: legName(unit, leg) }),
+      ),
     ],
     checks: [
-      check(`level.${unit.id}.top`, 'top-to-line', { unit: name }, plan.top, TOLERANCE.baseTop),
+      check(`level.${unit.id}.top`, 'top-to-line-at-back', { unit: name }, plan.top, TOLERANCE.baseTop),
+      check(`level.${unit.id}.width`, 'level-left-to-right', { unit: name }, usual(0), TOLERANCE.levelAcross),
       check(
         `level.${unit.id}.depth`,
         'level-front-to-back',
@@ -81,14 +161,11 @@ function level(job: Job, unit: FittedUnit): Operation {
         usual(0),
         TOLERANCE.levelFrontToBack,
       ),
+      check(`level.${unit.id}.carries`, onLegs ? 'every-leg-carries' : 'every-corner-carries', {
+        unit: name,
+      }),
     ],
-    tools: [
-      'level',
-      'laser',
-      'string-line',
-      'screwdriver',
-      ...when(plan.legs.length === 0, 'packers' as const),
-    ],
+    tools: ['level', 'laser', 'string-line', 'screwdriver', ...when(!onLegs, 'packers' as const)],
     minutes: minutesOf(unit, 'level'),
     changes: [{ unit: unit.id, from: 'standing', to: 'levelled' }],
     wall: unit.wall,
@@ -105,15 +182,26 @@ function fixToWall(job: Job, unit: FittedUnit): Operation {
     stage: 'base-units',
     title: told('fix', 'title', { unit: unit.name }),
     does: [
-      ...holeSentences('fix', holes),
-      told('fix', 'brackets'),
-      told('fix', 'pack'),
-      told('fix', 'level-again'),
+      ...holeSentences(job, 'fix', holes, unit),
+      ...bracketSentences(unit, holes),
+      ...plugSentences(job, wall, holes),
+      ...screwSentences(job, holes),
+      ...when(holes.length > 0, told('fix', 'pack'), told('fix', 'level-again')),
     ],
-    figures: holeFigures(job, holes),
+    figures: holeFigures(job, holes, unit),
     checks: [
-      check(`fix.${unit.id}.level`, 'still-level', { unit: unit.name }, usual(0), TOLERANCE.levelFrontToBack),
+      ...when(
+        holes.length > 0,
+        check(
+          `fix.${unit.id}.level`,
+          'still-level',
+          { unit: unit.name },
+          usual(0),
+          TOLERANCE.levelFrontToBack,
+        ),
+      ),
       check(`fix.${unit.id}.top`, 'top-to-line', { unit: unit.name }, unit.plan.top, TOLERANCE.baseTop),
+      ...plugChecks(job, wall, holes, `fix.${unit.id}`),
     ],
     cautions: drillingCautions(wall),
     tools: [...drillFor(wall), 'screwdriver', 'packers', 'level'],

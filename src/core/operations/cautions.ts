@@ -40,5 +40,5 @@ export function overheadCautions(): readonly Caution[] {
 }
 
 export function drillFor(wall: Wall | undefined): readonly Tool[] {
-  return isHard(wall) ? ['hammer-drill', 'vacuum'] : ['drill-driver', 'vacuum']
+  return [isHard(wall) ? 'hammer-drill' : 'drill-driver', 'vacuum', 'detector']
 }

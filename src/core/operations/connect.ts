@@ -1,7 +1,12 @@
 import type { Appliance } from '../kitchen/schema'
+import { applianceLift, type PartLift } from '../lifting/part-lifts'
+import type { Message } from '../message'
 import type { Operation } from '../plan/types'
+import { applianceName } from '../units/part-name'
+import { drillFor, drillingCautions } from './cautions'
 import type { Job } from './job'
-import { caution, check, operation, shown, told, when } from './make'
+import { crewWords } from './lift'
+import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { bayOf } from './prove'
 
@@ -18,10 +23,29 @@ export function tradeFor(appliance: Pick<Appliance, 'kind' | 'fuel'>): Operation
   return WIRED.includes(appliance.kind) && appliance.fuel !== 'none' ? 'electrician' : null
 }
 
+/** How it is lifted or moved in: with its mass, or that it is weighed first. */
+function liftSentence(appliance: string, { mass, people, aid }: PartLift): Message {
+  const crew = crewWords(people)
+  const words =
+    aid === 'none' ? crew : aid === 'rolled' ? `rolled.${crew === 'one' ? 'one' : 'together'}` : aid
+  return toldFigure('connect', `lift.${words}`, { appliance, mass })
+}
+
+/**
+ * A hood hangs by holes that nothing here has worked out: where they are is on its own sheet. They are marked from it and
+ * judged on the day like any other hole, so work stops here until they have been.
+ */
+function hoodSentences(appliance: string): readonly Message[] {
+  return [told('connect', 'hood-sheet', { appliance }), told('connect', 'hood-trace')]
+}
+
 function connect(job: Job, appliance: Appliance): Operation {
   const trade = tradeFor(appliance)
-  const name = appliance.name ?? appliance.kind
+  const name = applianceName(job.kitchen, appliance)
   const bay = bayOf(job.kitchen, appliance)
+  const lift = applianceLift(appliance, job.context)
+  const isHood = appliance.kind === 'hood'
+  const wall = bay === undefined || bay.kind === 'island' ? null : bay.wall
   const unsaid = appliance.fuel === null && WIRED.includes(appliance.kind)
   return operation(job, {
     kind: 'connect',
@@ -29,6 +53,8 @@ function connect(job: Job, appliance: Appliance): Operation {
     stage: 'connect-and-test',
     title: told('connect', 'title', { appliance: name }),
     does: [
+      ...(isHood ? hoodSentences(name) : []),
+      liftSentence(name, lift),
       bay === undefined
         ? told('connect', 'set', { appliance: name })
         : told('connect', 'into', { appliance: name, bay: job.name(bay.id) }),
@@ -42,19 +68,30 @@ function connect(job: Job, appliance: Appliance): Operation {
       ...(bay === undefined ? [] : [shown('bay', bay.width, 'bay-width', { bay: job.name(bay.id) })]),
     ],
     checks: [
+      ...when(isHood, check(`connect.${appliance.id}.holes`, 'hood-holes', { appliance: name })),
       check(`connect.${appliance.id}`, appliance.kind === 'sink' ? 'no-leak' : 'works', { appliance: name }),
       ...when(trade === 'gas-engineer', check(`connect.${appliance.id}.gas`, 'gas-certificate')),
     ],
     cautions: [
+      ...(isHood ? drillingCautions(wall === null ? undefined : job.wall(wall)) : []),
       ...when(trade === 'gas-engineer', caution('P010', 'gas-fittings'), caution('P003', 'smell-of-gas')),
       ...when(trade === 'electrician', caution('W012', 'circuit-by-electrician')),
       ...when(trade === 'plumber', caution('W011', 'wet-floor')),
       ...when(trade === null, caution('M002', 'appliance-sheet')),
     ],
-    tools: trade === 'electrician' ? ['proving-unit'] : ['screwdriver', 'level'],
+    tools: [
+      ...(isHood
+        ? (['tape', 'stepladder', ...drillFor(wall === null ? undefined : job.wall(wall))] as const)
+        : []),
+      ...when(lift.aid === 'rolled', 'blankets' as const, 'barrow' as const),
+      ...when(lift.aid === 'prop', 'prop' as const),
+      ...(trade === 'electrician' ? (['proving-unit'] as const) : (['screwdriver', 'level'] as const)),
+    ],
+    people: lift.people,
+    holdPoint: isHood,
     trade,
     minutes: minutesFor(appliance.kind === 'sink' ? WORK.sink : WORK.appliance),
-    wall: bay?.kind === 'island' ? null : (bay?.wall ?? null),
+    wall,
     facts: [
       `appliances.${appliance.id}`,
       `appliances.${appliance.id}.kind`,

@@ -1,3 +1,4 @@
+import { partLiftFindings } from '../lifting/part-lifts'
 import { message } from '../message'
 import type { Finding } from '../plan/types'
 import { listed } from './job'
@@ -73,7 +74,12 @@ function gasTrade({ kitchen, region }: OperationContext): readonly Finding[] {
   ]
 }
 
-/** What is to be said of the work before any of it is done: asbestos, isolation, gas. */
+/** What is to be said of the work before any of it is done: asbestos, isolation, gas, lifts of what is no unit. */
 export function operationFindings(context: OperationContext): readonly Finding[] {
-  return [...asbestosAge(context), ...isolateFirst(context), ...gasTrade(context)]
+  return [
+    ...asbestosAge(context),
+    ...isolateFirst(context),
+    ...gasTrade(context),
+    ...partLiftFindings(context),
+  ]
 }

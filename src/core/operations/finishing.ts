@@ -1,9 +1,13 @@
 import { type Figure, hasValue } from '../figure'
 import type { FinishingPart } from '../kitchen/schema'
+import type { Message } from '../message'
 import type { Operation } from '../plan/types'
+import { partName } from '../units/part-name'
 import { type Job, listed } from './job'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
+import { fitPanel } from './panels'
+import { finishAtPlinth, plinthEnds } from './plinth-ends'
 import { TOLERANCE, usual } from './tolerances'
 
 const MM_PER_METRE = 1000
@@ -31,8 +35,6 @@ const partFacts = (part: FinishingPart) => [
 
 const unitNames = (job: Job, part: FinishingPart) => listed(part.of.map((id) => job.name(id)))
 
-const partName = (part: FinishingPart) => part.name ?? part.id
-
 /** The metres of a part: its own length, else the widths it runs along; one where neither is known. */
 function metresOf(job: Job, part: FinishingPart): number {
   if (hasValue(part.length)) return part.length.value / MM_PER_METRE
@@ -44,55 +46,47 @@ function metresOf(job: Job, part: FinishingPart): number {
   return sum > 0 ? sum / MM_PER_METRE : 1
 }
 
-function fitPanel(job: Job, part: FinishingPart): Operation {
-  const place = job.context.parts.find((p) => p.part.id === part.id)
-  const wall = part.wall
-  return operation(job, {
-    kind: 'panel',
-    on: [part.id],
-    stage: 'end-panels',
-    title: told('panel', `title.${part.kind}`, { part: partName(part) }),
-    does: [
-      ...when(part.of.length > 0, told('panel', 'at', { units: unitNames(job, part) })),
-      toldFigure('panel', 'width', { width: part.width }),
-      told('panel', 'scribe'),
-      told('panel', 'fix'),
-    ],
-    figures: [
-      shown('width', part.width, 'part-width', { part: partName(part) }),
-      ...(place === undefined || wall === null
-        ? []
-        : [shown('left', place.left, 'left-side', { unit: partName(part), wall: job.wallName(wall) })]),
-    ],
-    checks: [
-      check(`panel.${part.id}`, 'scribe-gap', { part: partName(part) }, usual(0), TOLERANCE.scribeGap),
-    ],
-    cautions: [caution('W022', 'blades'), caution('M016', 'dust'), caution('M004', 'eyes')],
-    tools: ['scribe-block', 'saw', 'plane', 'clamps', 'drill-driver'],
-    minutes: minutesFor(WORK.panel),
-    wall,
-    facts: partFacts(part),
-  })
+/** The floor finish is laid before a plinth is cut to it; while nobody has said, it is asked. */
+function floorFirst(job: Job): Message {
+  const finish = finishAtPlinth(job)
+  const comes = !hasValue(finish) || finish.value > 0
+  return comes ? toldFigure('plinth', 'floor-first', { finish }) : told('plinth', 'floor-there')
+}
+
+/** The board ripped to what is needed at its two ends; along several walls each end is among the figures. */
+function cutTo(part: FinishingPart, ends: ReturnType<typeof plinthEnds>): Message {
+  const [only, ...others] = ends
+  if (only === undefined || others.length > 0) return toldFigure('plinth', 'height', { height: part.height })
+  return toldFigure('plinth', 'cut', { left: only.left, right: only.right })
 }
 
 function fitPlinth(job: Job, part: FinishingPart): Operation {
+  const ends = plinthEnds(job, part)
   return operation(job, {
     kind: 'plinth',
     on: [part.id],
     stage: 'fronts-and-plinths',
-    title: told('plinth', 'title', { part: partName(part) }),
+    title: told('plinth', 'title', { part: partName(job.kitchen, part) }),
     does: [
       ...when(part.of.length > 0, told('plinth', 'under', { units: unitNames(job, part) })),
-      toldFigure('plinth', 'height', { height: part.height }),
+      floorFirst(job),
+      cutTo(part, ends),
       told('plinth', 'rip'),
       told('plinth', 'clip'),
     ],
     figures: [
-      shown('height', part.height, 'plinth-height', { part: partName(part) }),
-      shown('set-back', part.setBack, 'plinth-set-back', { part: partName(part) }),
+      shown('height', part.height, 'plinth-height', { part: partName(job.kitchen, part) }),
+      shown('set-back', part.setBack, 'plinth-set-back', { part: partName(job.kitchen, part) }),
+      ...ends.flatMap((end) => end.figures),
     ],
     checks: [
-      check(`plinth.${part.id}`, 'plinth-gap', { part: partName(part) }, usual(0), TOLERANCE.plinthGap),
+      check(
+        `plinth.${part.id}`,
+        'plinth-gap',
+        { part: partName(job.kitchen, part) },
+        usual(0),
+        TOLERANCE.plinthGap,
+      ),
     ],
     cautions: [caution('W022', 'blades'), caution('M016', 'dust')],
     tools: ['saw', 'scribe-block', 'tape'],
@@ -108,15 +102,17 @@ function finishPart(job: Job, part: FinishingPart): Operation {
     kind: 'finish',
     on: [part.id],
     stage: onWorktop ? 'worktops' : 'fronts-and-plinths',
-    title: told('finish', `title.${part.kind}`, { part: partName(part) }),
+    title: told('finish', `title.${part.kind}`, { part: partName(job.kitchen, part) }),
     does: [
       ...when(part.of.length > 0, told('finish', 'at', { units: unitNames(job, part) })),
       told('finish', part.kind),
       told('finish', onWorktop ? 'seal' : 'mitre'),
     ],
-    figures: [shown('height', part.height, 'part-height', { part: partName(part) })],
+    figures: [shown('height', part.height, 'part-height', { part: partName(job.kitchen, part) })],
     checks: [
-      check(`finish.${part.id}`, onWorktop ? 'sits-tight' : 'lines-through', { part: partName(part) }),
+      check(`finish.${part.id}`, onWorktop ? 'sits-tight' : 'lines-through', {
+        part: partName(job.kitchen, part),
+      }),
     ],
     cautions: onWorktop
       ? [caution('M004', 'eyes')]

@@ -1,12 +1,16 @@
+import { woundDownToHookOn } from '../heights/hooking-on'
 import type { Message } from '../message'
 import type { Hole, Operation, StandingState } from '../plan/types'
 import { drillFor, drillingCautions, overheadCautions, stepsCautions } from './cautions'
 import type { FittedUnit, Job } from './job'
-import { liftTools, liftWords, peopleFor, peopleHolding } from './lift'
+import { lastGap } from './last-gap'
+import { leftSlack } from './left-slack'
+import { holdingOpen, liftTools, liftWords, peopleFor, peopleHolding, stripFirst } from './lift'
 import { check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { pathIndex } from './path-of'
-import { holeFigures, holeSentences } from './say-holes'
+import { hiddenMarks, holeFigures, holeSentences } from './say-holes'
+import { plugChecks, plugSentences, screwSentences } from './say-screws'
 import { TOLERANCE, usual } from './tolerances'
 
 /** How the time for hanging one unit divides. */
@@ -29,48 +33,77 @@ function hookOnWords(unit: FittedUnit): readonly Message[] {
   const { hookOn } = unit.plan
   if (hookOn === null) return []
   const { needed, there, fits } = hookOn
-  return fits === 'no'
-    ? [told('hang', 'no-room', { needed, there })]
-    : [toldFigure('hang', 'room', { needed, there })]
+  if (fits === 'no') return [told('hang', 'no-room', { needed, there })]
+  const down = woundDownToHookOn(unit.unit, hookOn)
+  return down === null
+    ? [toldFigure('hang', 'room', { needed, there })]
+    : [told('hang', 'wind-down', { needed, there, down }), told('hang', 'wind-up')]
 }
 
 /** How it comes onto what it hangs by. */
 function bringOn(unit: FittedUnit): Message {
   if (unit.hangs === 'not-said') return told('hang', 'not-said', { unit: unit.name })
+  // Wound down it is lifted over a lower place than that it ends in, which no mark shows.
+  if (woundDownToHookOn(unit.unit, unit.plan.hookOn) !== null) return told('hang', 'hook.unknown')
   return hooks(unit)
     ? toldFigure('hang', 'hook', { lift: unit.unit.hanging.hookLift })
     : toldFigure('hang', 'offer', { underside: unit.plan.underside })
 }
 
+/** What is still open of the screws that hold it at last: it is not hung before, for nobody holds it for long. */
+function lastScrewsOpen(job: Job, unit: FittedUnit): 'none' | 'ask' | null {
+  const last = lastFixing(job, unit)
+  return last === null ? null : holdingOpen(last.holes, last.kind === 'second-fix' ? LEAST_SCREWS : 1)
+}
+
+/** Whether arms lift it: not a lifter, and not before a way has been found. */
+function byHand(unit: FittedUnit): boolean {
+  const words = liftWords(unit)
+  return words !== 'lifter' && words !== 'too-heavy'
+}
+
 function hang(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
+  const open = lastScrewsOpen(job, unit)
+  const gap = lastGap(job, unit)
   return operation(job, {
     kind: 'hang',
     on: [unit.id],
     stage: 'wall-units',
     title: told('hang', 'title', { unit: name }),
     does: [
-      toldFigure('hang', `lift.${liftWords(unit)}`, { unit: name, mass: plan.lift.massStripped }),
-      bringOn(unit),
+      ...when(open !== null, told('hang', open === 'none' ? 'no-fixing' : 'fixing-open')),
+      ...stripFirst(unit),
+      ...hiddenMarks(job, unit),
       ...hookOnWords(unit),
+      ...gap.does,
+      toldFigure('hang', `lift.${liftWords(unit)}`, { unit: name, mass: plan.lift.massStripped }),
+      ...when(byHand(unit), told('hang', 'together')),
+      bringOn(unit),
+      ...when(unit.hangs !== 'not-said' && hooks(unit), told('hang', 'tug')),
       told('hang', hooks(unit) ? 'hooked-is-not-secured' : 'held-until-screwed'),
     ],
     figures: [
       shown('mass', plan.lift.massStripped, 'mass-stripped', { unit: name }),
       shown('underside', plan.underside, 'underside', { unit: name }),
       ...(plan.hookOn === null ? [] : [shown('hook-on-room', plan.hookOn.there, 'hook-on-room')]),
+      ...gap.figures,
     ],
-    checks: when(hooks(unit), check(`hang.${unit.id}`, 'both-hooks-in', { unit: name })),
+    checks: [...gap.checks, ...when(hooks(unit), check(`hang.${unit.id}`, 'both-hooks-in', { unit: name }))],
     cautions: [...overheadCautions(), ...stepsCautions()],
     tools: ['stepladder', ...liftTools(unit)],
     people: peopleFor(job, unit, 1),
     minutes: minutesFor(WORK.hang, SHARE.hang),
-    holdPoint: plan.hookOn?.fits === 'no' || liftWords(unit) === 'too-heavy' || unit.hangs === 'not-said',
+    holdPoint:
+      open !== null ||
+      plan.hookOn?.fits === 'no' ||
+      liftWords(unit) === 'too-heavy' ||
+      unit.hangs === 'not-said',
     changes: [{ unit: unit.id, from: 'carried', to: hooks(unit) ? 'hooked' : 'held' }],
     path: pathIndex(job, unit.id),
     holding: [unit.id],
     wall: unit.wall,
-    facts: [`units.${unit.id}`, `units.${unit.id}.stands`],
+    facts: [`units.${unit.id}`, `units.${unit.id}.stands`, `units.${unit.id}.assembled`],
   })
 }
 
@@ -134,7 +167,11 @@ function lock(job: Job, unit: FittedUnit): Operation {
       told('lock', last ? 'let-go' : 'hold', { unit: unit.name }),
     ],
     figures: ratedPerHanger.state === 'unknown' ? [] : [shown('rated', ratedPerHanger, 'rated-per-hanger')],
-    checks: [check(`lock.${unit.id}`, 'does-not-lift-off', { unit: unit.name })],
+    checks: [
+      check(`lock.${unit.id}`, antiLift === false ? 'drawn-in-tight' : 'does-not-lift-off', {
+        unit: unit.name,
+      }),
+    ],
     cautions: overheadCautions(),
     tools: ['screwdriver', 'level', 'stepladder'],
     people: peopleHolding(unit),
@@ -153,6 +190,7 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
   const wall = job.wall(unit.wall)
   const from: StandingState = hooks(unit) ? 'locked' : 'levelled'
   const packing = unit.unit.void
+  const slack = leftSlack(job, unit)
   return [
     operation(job, {
       kind,
@@ -161,17 +199,24 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
       title: told(kind, 'title', { unit: unit.name }),
       does: [
         ...when(wall?.construction === null, told('second-fix', 'wall-not-known')),
-        ...holeSentences('second-fix', holes),
-        toldFigure('second-fix', 'packing', { packing }),
-        told(
-          'second-fix',
-          kind === 'screw-back' ? 'into-wall' : holes.length === 1 ? 'one-only' : 'two-at-least',
+        ...when(holes.length > 0, toldFigure('second-fix', 'packing', { packing })),
+        ...holeSentences(job, 'second-fix', holes, unit),
+        ...plugSentences(job, wall, holes),
+        ...screwSentences(job, holes),
+        ...when(
+          holes.length > 0,
+          told(
+            'second-fix',
+            kind === 'screw-back' ? 'into-wall' : holes.length === 1 ? 'one-only' : 'two-at-least',
+          ),
+          ...when(slack, told('second-fix', 'slack', { unit: unit.name })),
+          told('second-fix', slack ? 'let-go-slack' : 'let-go', { unit: unit.name }),
         ),
-        told('second-fix', 'let-go', { unit: unit.name }),
+        told('second-fix', 'take-down-again'),
       ],
-      figures: [...holeFigures(job, holes), shown('packing', packing, 'packing')],
+      figures: [...holeFigures(job, holes, unit), shown('packing', packing, 'packing')],
       checks: [
-        check(`${kind}.${unit.id}.firm`, 'pull-by-hand', { unit: unit.name }),
+        check(`${kind}.${unit.id}.firm`, slack ? 'stays-on' : 'pull-by-hand', { unit: unit.name }),
         check(
           `${kind}.${unit.id}.level`,
           'still-level',
@@ -179,13 +224,13 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
           usual(0),
           TOLERANCE.undersideLine,
         ),
+        ...plugChecks(job, wall, holes, `${kind}.${unit.id}`),
       ],
       cautions: [...drillingCautions(wall), ...overheadCautions()],
       tools: [...drillFor(wall), 'packers', 'stepladder'],
       people: peopleHolding(unit),
       minutes: minutesFor(WORK.fixToWall),
-      holdPoint:
-        holes.length < (kind === 'second-fix' ? LEAST_SCREWS : 1) || holes.some((h) => h.verdict === 'ask'),
+      holdPoint: lastScrewsOpen(job, unit) !== null,
       changes: [{ unit: unit.id, from, to: 'secured' }],
       holding: [unit.id],
       holes: holes.map((hole) => hole.id),
@@ -195,7 +240,10 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
   ]
 }
 
-/** A hung unit is hooked on, levelled, locked and screwed home in one go: hooked is not secured. */
+/**
+ * A hung unit is hooked on, levelled, locked and screwed to the wall in one go: hooked is not secured. The last quarter
+ * turn waits until it is joined to its neighbours.
+ */
 export function hangUnits(job: Job): readonly Operation[] {
   return job.units
     .filter((unit) => unit.way === 'hung')

@@ -9,7 +9,7 @@ import { hangUnits } from './hang'
 import type { Job } from './job'
 import { joinNeighbours } from './join'
 import { fitAllHangers, setAllLegs } from './legs-and-hangers'
-import { asbestosCheck, callTrade, isolate } from './make-safe'
+import { asbestosCheck, callTrade, isolate, restoreSupply } from './make-safe'
 import { fitNoggings } from './noggings'
 import { fitPlates, fitRails } from './plates-and-rails'
 import { proveRoom } from './prove'
@@ -49,6 +49,7 @@ export const OPERATION_MAKERS: readonly OperationMaker[] = [
   fitFinishing,
   proveRoom,
   layWorktops,
+  restoreSupply,
   connectAppliances,
   hangAllFronts,
   snag,

@@ -2,6 +2,7 @@ import { hasValue } from '../figure'
 import { compareIds } from '../kitchen/normalise'
 import type { Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Hole, HolePurpose, UnitId, UnitPlan, WallId } from '../plan/types'
+import { footName } from '../units/foot-name'
 import type { OperationContext } from './operation-context'
 
 /** How a unit comes to be held up, which decides what is done with it. */
@@ -131,7 +132,9 @@ export function listed(names: readonly string[]): string {
 /** A place given as "unit.foot", by the name of its unit; any other is left as it is. */
 export function placeName(job: Job, where: string): string {
   const [unit = '', foot] = where.split('.')
-  return foot === undefined || job.unit(unit) === undefined ? where : `${job.name(unit)}, ${foot}`
+  return foot === undefined || job.unit(unit) === undefined
+    ? where
+    : `the ${footName(foot)} foot of ${job.name(unit)}`
 }
 
 /** Units and spaces of a wall from left to right; those whose place is not known last, in order of their ids. */

@@ -1,7 +1,12 @@
-import type { LegPlan, Operation } from '../plan/types'
+import { hasValue } from '../figure'
+import type { Message, MessageValue } from '../message'
+import type { LegPlan, NamedFigure, Operation } from '../plan/types'
 import type { FittedUnit, Job } from './job'
+import { legName } from './leg-name'
+import { legsInTilt } from './lift'
 import { check, distinct, operation, shown, told, toldFigure, when } from './make'
-import { minutesFor, WORK } from './minutes'
+import { inTurn, minutesFor, WORK } from './minutes'
+import { cutOutsOf } from './service-cut-outs'
 import { TOLERANCE } from './tolerances'
 
 /** Whether a tall is stood up with its legs wound in, on blocks: always, unless its maker lets it swing on its legs. */
@@ -9,12 +14,48 @@ export function legsWoundIn(unit: FittedUnit): boolean {
   return unit.way === 'tall' && unit.unit.legs.maySwing !== true
 }
 
+/** Sentences at one step at most. */
+const MOST_SAID = 5
+
 const outOfReach = (leg: LegPlan) => leg.within === 'too-short' || leg.within === 'too-long'
+
+/** Four legs, one at each corner, can be told in one sentence. */
+const CORNERS = ['back left', 'back right', 'front left', 'front right'] as const
+const SHORT: Readonly<Record<string, string>> = {
+  'back left': 'backLeft',
+  'back right': 'backRight',
+  'front left': 'frontLeft',
+  'front right': 'frontRight',
+}
+
+/** How far each leg winds out; more or other legs than one at each corner are told by their figures. */
+function windTo(unit: FittedUnit, isLater: boolean): Message {
+  const part = isLater ? 'later' : 'wind'
+  const { legs } = unit.plan
+  const names = legs.map((leg) => legName(unit, leg))
+  if (names.length !== CORNERS.length || !CORNERS.every((corner) => names.includes(corner))) {
+    return told('set-legs', `${part}.each`)
+  }
+  const values = legs.map((leg, i): [string, MessageValue] => [SHORT[names[i] ?? ''] ?? '', leg.extension])
+  return toldFigure('set-legs', `${part}.corners`, Object.fromEntries(values))
+}
+
+/** Nearest quarter of a turn: less than half of one is not worth a turn. */
+const LEAST_TURN = 1 / 8
+
+/** Turns from how a leg came, and which way: out makes the leg longer and lifts the unit. */
+function turnFigure(unit: FittedUnit, leg: LegPlan): readonly NamedFigure[] {
+  const { turns, foot } = leg
+  if (!hasValue(turns)) return []
+  const way = Math.abs(turns.value) < LEAST_TURN ? 'as-it-came' : turns.value > 0 ? 'out' : 'in'
+  return [shown(`turns.${foot}`, turns, `leg-turns.${way}`, { foot: legName(unit, leg) })]
+}
 
 function setLegs(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
   const woundIn = legsWoundIn(unit)
   const missed = plan.legs.filter(outOfReach)
+  const cutOuts = unit.way === 'tall' ? cutOutsOf(job, unit) : null
   const ends = distinct(plan.legs.map((leg) => leg.extension))
   return operation(job, {
     kind: 'set-legs',
@@ -22,32 +63,49 @@ function setLegs(job: Job, unit: FittedUnit): Operation {
     stage: 'assemble',
     title: told('set-legs', 'title', { unit: name }),
     does: [
-      told('set-legs', 'fit', { count: plan.legs.length }),
-      ...when(woundIn, told('set-legs', 'wind-in')),
-      ...plan.legs
-        .slice(0, woundIn ? 1 : 4)
-        .map((leg) =>
-          toldFigure('set-legs', woundIn ? 'later' : 'wind', { foot: leg.foot, extension: leg.extension }),
-        ),
-      ...missed.slice(0, 1).map((leg) => told('set-legs', 'out-of-reach', { foot: leg.foot })),
-    ],
-    figures: plan.legs.flatMap((leg) => [
-      shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: leg.foot }),
-      ...(leg.turns.state === 'unknown'
-        ? []
-        : [shown(`turns.${leg.foot}`, leg.turns, 'leg-turns', { foot: leg.foot })]),
-    ]),
-    checks: plan.legs.map((leg) =>
-      check(
-        `set-legs.${unit.id}.${leg.foot}`,
-        woundIn ? 'leg-wound-in' : 'leg-set',
-        { foot: leg.foot },
-        woundIn ? leg.min : leg.extension,
-        TOLERANCE.legLength,
+      told('set-legs', unit.way === 'tall' ? 'fit-lying' : 'fit', { count: plan.legs.length, unit: name }),
+      told('set-legs', unit.way === 'tall' ? 'label-lying' : 'label'),
+      ...when(
+        woundIn,
+        legsInTilt(unit) === 'off'
+          ? told('set-legs', 'without', { unit: name })
+          : told('set-legs', 'wind-in'),
       ),
-    ),
-    tools: ['screwdriver', 'tape'],
-    minutes: minutesFor(WORK.legsOrHangers, ends.length > 2 ? 1.2 : 1),
+      ...(missed.length === 0 || !woundIn ? [windTo(unit, woundIn)] : []),
+      ...missed.slice(0, 1).map((leg) => told('set-legs', 'out-of-reach', { foot: legName(unit, leg) })),
+      ...(cutOuts?.does ?? []),
+      ...when(!woundIn, told('set-legs', 'out-lifts')),
+    ].slice(0, MOST_SAID),
+    figures: [
+      ...plan.legs.flatMap((leg) => [
+        shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: legName(unit, leg) }),
+        ...turnFigure(unit, leg),
+      ]),
+      ...(cutOuts?.figures ?? []),
+    ],
+    checks: [
+      ...plan.legs.map((leg) =>
+        check(
+          `set-legs.${unit.id}.${leg.foot}`,
+          woundIn ? 'leg-wound-in' : 'leg-set',
+          { foot: legName(unit, leg) },
+          woundIn ? leg.min : leg.extension,
+          TOLERANCE.legLength,
+        ),
+      ),
+      ...(cutOuts?.checks ?? []),
+    ],
+    tools: [
+      'blankets',
+      'screwdriver',
+      'tape',
+      'pencil',
+      ...when((cutOuts?.count ?? 0) > 0, 'hole-saw' as const),
+    ],
+    minutes:
+      (cutOuts?.count ?? 0) > 0
+        ? inTurn(minutesFor(WORK.serviceCutOuts), minutesFor(WORK.legsOrHangers, ends.length > 2 ? 1.2 : 1))
+        : minutesFor(WORK.legsOrHangers, ends.length > 2 ? 1.2 : 1),
     facts: [
       `units.${unit.id}`,
       `units.${unit.id}.stands`,

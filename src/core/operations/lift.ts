@@ -1,6 +1,8 @@
-import type { Caution } from '../plan/types'
+import type { Message } from '../message'
+import { type LegsInTheTilt, legsInThePlan } from '../placing/stand-up'
+import type { Caution, Hole } from '../plan/types'
 import type { FittedUnit, Job } from './job'
-import { caution } from './make'
+import { caution, told, when } from './make'
 import type { Tool } from './tools'
 
 /**
@@ -29,6 +31,55 @@ export function liftWords(unit: FittedUnit): 'alone' | 'two' | 'three' | 'lifter
   if (aid === 'batten-or-prop') return 'prop'
   if (people === null || aid === 'stop' || aid === 'lighten-it') return 'too-heavy'
   return people === 1 ? 'alone' : people === 2 ? 'two' : 'three'
+}
+
+/** Which sentence tells how the head end of a tall is lifted from the floor; `not-known`: its mass, or who lifts, is not. */
+export function headWords(
+  unit: FittedUnit,
+): 'two' | 'three' | 'head-on-blocks' | 'in-parts' | 'too-heavy' | 'not-known' {
+  const { aid, people } = unit.plan.lift
+  if (aid === 'batten-or-prop') return 'head-on-blocks'
+  if (aid === 'lighten-it') return 'in-parts'
+  if (aid === 'stop') return 'too-heavy'
+  if (people === null) return 'not-known'
+  return people > 2 ? 'three' : 'two'
+}
+
+/** So many people in words, for the sentences that begin with them. */
+export function crewWords(people: number): 'one' | 'two' | 'three' | 'all' {
+  if (people > 3) return 'all'
+  return people === 3 ? 'three' : people === 2 ? 'two' : 'one'
+}
+
+/** Whether there is anything to take out of a unit before it is lifted. Loose shelves nobody has counted may be there. */
+function holdsLooseParts({ unit }: FittedUnit): boolean {
+  const { doors, drawers, shelves } = unit
+  return doors.length + drawers.length > 0 || shelves.state === 'unknown' || shelves.value > 0
+}
+
+/**
+ * Said first where a unit is lifted that came built: doors, drawers and shelves are still in it, and the mass of the lift
+ * is without them. One that came flat has them added last.
+ */
+export function stripFirst(unit: FittedUnit): readonly Message[] {
+  const isFull = unit.unit.assembled === 'built' && holdsLooseParts(unit)
+  return when(isFull, told('lift', 'strip', { unit: unit.name }))
+}
+
+/** What becomes of the legs of a tall while it is stood up; null while how it is stood up is not known. */
+export function legsInTilt({ unit, plan }: FittedUnit): LegsInTheTilt | null {
+  if (plan.standUp === null) return null
+  return legsInThePlan(unit.stands === 'legs' ? unit.legs.min : null, plan.standUp)
+}
+
+/**
+ * Whether what is to hold a unit at last can be drilled as it stands: `none` while fewer than `least` of its holes may be,
+ * `ask` while something is to be settled for one of them. It is not stood up or hung before: what cannot be secured has
+ * to be held, and nobody holds it for long. Null: nothing known stands against it.
+ */
+export function holdingOpen(holes: readonly Hole[], least: number): 'none' | 'ask' | null {
+  if (holes.length < least) return 'none'
+  return holes.some((hole) => hole.verdict === 'ask') ? 'ask' : null
 }
 
 /** While a tall stands and is not restrained. */

@@ -40,6 +40,7 @@ export function isolate(job: Job): readonly Operation[] {
         told('isolate', 'tester'),
         told('isolate', 'water'),
         ...when(gas !== false, told('isolate', gas === true ? 'gas' : 'gas-not-known')),
+        told('isolate', 'supply'),
         told('isolate', 'note'),
       ],
       checks: [
@@ -52,10 +53,62 @@ export function isolate(job: Job): readonly Operation[] {
         caution('W012', 'not-proved-dead'),
         caution('P031', 'leave-it-off'),
       ],
-      tools: ['proving-unit'],
+      tools: ['proving-unit', 'lamp'],
       minutes: minutesFor(WORK.isolate),
       holdPoint: true,
       facts: ['survey.gas', ...job.units.map((u) => `units.${u.id}`)],
+    }),
+  ]
+}
+
+/** Appliances that are wired to a circuit of their own, which stays off until that has been done. */
+const WIRED: readonly Kitchen['appliances'][number]['kind'][] = ['hob', 'oven', 'hood', 'boiler']
+/** Switching on again, less than making safe. */
+const BACK_ON = 0.5
+
+/** Whether an appliance needs electricity to be connected and tried; while nobody has said what it runs on, it does. */
+export function isElectrical({ kind, fuel }: Pick<Kitchen['appliances'][number], 'kind' | 'fuel'>): boolean {
+  return kind !== 'sink' && fuel !== 'gas' && fuel !== 'none'
+}
+
+/**
+ * The supply comes back when the last hole in a wall has been drilled and before an appliance is connected and tried: by
+ * whoever made it off, after a look at every wall that was drilled.
+ */
+export function restoreSupply(job: Job): readonly Operation[] {
+  if (job.units.length === 0) return []
+  const { appliances, survey } = job.kitchen
+  const wired = appliances.filter((a) => WIRED.includes(a.kind) && isElectrical(a))
+  return [
+    operation(job, {
+      kind: 'restore-supply',
+      on: ['room'],
+      stage: 'connect-and-test',
+      title: told('restore-supply', 'title'),
+      does: [
+        told('restore-supply', 'last-hole'),
+        told('restore-supply', 'look'),
+        told('restore-supply', 'electricity'),
+        ...when(
+          wired.length > 0,
+          told('restore-supply', 'wired', { appliances: listed(wired.map((a) => a.name ?? a.kind)) }),
+        ),
+        told('restore-supply', 'water'),
+        ...when(survey.gas !== false, told('restore-supply', 'gas')),
+      ],
+      checks: [
+        check('restore-supply.walls', 'no-damage-at-walls'),
+        check('restore-supply.tested', 'supply-tested'),
+      ],
+      cautions: [caution('W012', 'live-again')],
+      tools: ['proving-unit'],
+      minutes: minutesFor(WORK.isolate, BACK_ON),
+      holdPoint: true,
+      facts: [
+        'survey.gas',
+        ...job.units.map((u) => `units.${u.id}`),
+        ...wired.flatMap((a) => [`appliances.${a.id}`, `appliances.${a.id}.fuel`]),
+      ],
     }),
   ]
 }

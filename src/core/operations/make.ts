@@ -1,6 +1,7 @@
 import { derive, type Figure, hasValue, type InputId, known } from '../figure'
 import { type Message, type MessageValue, message } from '../message'
 import type { Caution, NamedFigure, Operation, OperationCheck, Stage, StateChange } from '../plan/types'
+import { helperWindows } from './helper-windows'
 import type { Job } from './job'
 import type { Minutes } from './minutes'
 import { restsOn } from './rests-on'
@@ -48,7 +49,7 @@ export function operation(job: Job, draft: Draft): Operation {
     does: draft.does,
     figures,
     checks: draft.checks ?? [],
-    cautions: draft.cautions ?? [],
+    cautions: [...(draft.cautions ?? []), ...helperWindows(job.kitchen, draft.people ?? 1)],
     tools: draft.tools ?? [],
     people: draft.people ?? 1,
     trade: draft.trade ?? null,

@@ -36,6 +36,8 @@ export const WORK = {
   markHole: row(1, 1.5, 3, 1.5),
   nogging: row(20, 30, 60, 2),
   assemble: row(12, 20, 35, 2),
+  /** Holes in the back of one unit for pipes and outlets. */
+  serviceCutOuts: row(10, 15, 30, 2),
   /** More for each drawer. */
   drawer: row(10, 10, 10, 2),
   legsOrHangers: row(5, 6, 10, 1.5),

@@ -55,7 +55,8 @@ export function neighbourRound(job: Job, corner: FittedUnit): FittedUnit | undef
   return end === 'left' ? run.at(-1) : run[0]
 }
 
-function touchAlong(a: FittedUnit, b: FittedUnit): boolean {
+/** Side against side along one wall, `a` on the left. */
+export function touchAlong(a: FittedUnit, b: FittedUnit): boolean {
   if (!hasValue(a.plan.right) || !hasValue(b.plan.left)) return false
   return Math.abs(a.plan.right.value - b.plan.left.value) <= TOUCHING
 }
@@ -83,13 +84,36 @@ function sideBySide(a: FittedUnit, b: FittedUnit): boolean {
 export interface Joint {
   readonly left: FittedUnit
   readonly right: FittedUnit
-  readonly of: 'hung' | 'base'
+  readonly of: 'hung' | 'base' | 'tall'
 }
 
-/** Neighbours that touch and are to be joined: along a wall, and round a corner by the arm of a corner unit. */
+/** Along one wall, the talls and what stands or hangs against their sides: a side is screwed to a side there too. */
+function againstTalls(job: Job, wall: string): readonly Joint[] {
+  const here = job.units.filter((unit) => unit.wall === wall && unit.way !== 'island')
+  return here.flatMap((left) =>
+    here.flatMap((right): readonly Joint[] => {
+      if (left.way !== 'tall' && right.way !== 'tall') return []
+      if (left.id === right.id || !touchAlong(left, right) || !sideBySide(left, right)) return []
+      const other = left.way === 'tall' ? right : left
+      return [{ left, right, of: group(other) ?? 'tall' }]
+    }),
+  )
+}
+
+/** The one of the two that is not a tall, and the tall it is screwed to; null where both or neither are talls. */
+export function ontoTall({
+  left,
+  right,
+}: Joint): { readonly unit: FittedUnit; readonly tall: FittedUnit } | null {
+  if (left.way === 'tall' && right.way !== 'tall') return { unit: right, tall: left }
+  if (right.way === 'tall' && left.way !== 'tall') return { unit: left, tall: right }
+  return null
+}
+
+/** Neighbours that touch and are to be joined: along a wall, to the side of a tall, and round a corner by an arm. */
 export function joints(job: Job): readonly Joint[] {
   const found = new Map<string, Joint>()
-  const add = (left: FittedUnit, right: FittedUnit, of: 'hung' | 'base') => {
+  const add = (left: FittedUnit, right: FittedUnit, of: Joint['of']) => {
     const key = jointId(left.id, right.id)
     if (!found.has(key)) found.set(key, { left, right, of })
   }
@@ -107,6 +131,9 @@ export function joints(job: Job): readonly Joint[] {
       if (cornerEnd(job, corner) === 'left') add(other, corner, of)
       else add(corner, other, of)
     }
+  }
+  for (const wall of job.walls) {
+    for (const { left, right, of } of againstTalls(job, wall.id)) add(left, right, of)
   }
   return [...found.values()]
 }

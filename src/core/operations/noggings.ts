@@ -1,4 +1,6 @@
-import type { Figure } from '../figure'
+import { type Figure, known } from '../figure'
+import { studBacking } from '../fixings/base-material'
+import type { Message } from '../message'
 import type { HolePurpose, Operation, UnitId, WallId } from '../plan/types'
 import { drillFor, drillingCautions } from './cautions'
 import type { Job } from './job'
@@ -45,6 +47,28 @@ export function timbers(job: Job): readonly Timber[] {
   return [...planned, ...needed]
 }
 
+const practice = (value: number): Figure =>
+  known(value, 0, 'mm', [], { kind: 'common-practice', why: 'screws timber is fixed between studs with' })
+
+/** Screws for timber let in, which are no fixing of a unit and stand in no list: common practice. */
+const SCREWS = {
+  nogging: { diameter: practice(5), length: practice(90), bit: practice(3) },
+  pattress: { diameter: practice(5), length: practice(60), bit: practice(3) },
+} as const
+
+/** What lies in front of the studs and is cut or closed again; null: nobody has said. */
+function boardOf(job: Job, wall: WallId): Figure | null {
+  const found = job.wall(wall)
+  return found === undefined ? null : studBacking(found, 'timber-stud').inFront
+}
+
+/** A nogging goes in behind the board: the board is cut for it, only after the trace, and closed before the marks. */
+function opened(job: Job, timber: Timber): readonly Message[] {
+  if (timber.kind === 'pattress') return []
+  const board = boardOf(job, timber.wall)
+  return [board === null ? told('fit-nogging', 'cut.unknown') : toldFigure('fit-nogging', 'cut', { board })]
+}
+
 function fitNogging(job: Job, timber: Timber): Operation {
   const { wall, id, from, to, height } = timber
   const name = job.wallName(wall)
@@ -58,9 +82,12 @@ function fitNogging(job: Job, timber: Timber): Operation {
         timber.neededFor !== null,
         told('fit-nogging', 'needed-for', { unit: job.name(timber.neededFor?.unit ?? '') }),
       ),
+      told('fit-nogging', 'there-already'),
+      ...opened(job, timber),
       toldFigure('fit-nogging', 'place', { from, to, height }),
-      told('fit-nogging', timber.kind),
+      told('fit-nogging', timber.kind, { ...SCREWS[timber.kind] }),
       told('fit-nogging', 'record'),
+      ...when(timber.kind === 'nogging', told('fit-nogging', 'close')),
     ],
     figures: [
       shown('from', from, 'timber-from', { wall: name }),
@@ -69,7 +96,7 @@ function fitNogging(job: Job, timber: Timber): Operation {
     ],
     checks: [check(`fit-nogging.${wall}.${id}`, 'timber-flush', {}, usual(0), TOLERANCE.noggingFlush)],
     cautions: drillingCautions(job.wall(wall)),
-    tools: ['saw', ...drillFor(job.wall(wall)), 'level'],
+    tools: ['saw', 'knife', ...drillFor(job.wall(wall)), 'level', 'camera'],
     minutes: minutesFor(WORK.nogging),
     wall,
     facts: timber.facts,

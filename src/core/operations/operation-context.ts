@@ -20,7 +20,7 @@ import type { PartPosition } from '../units/positions'
 export interface OperationContext {
   readonly kitchen: Kitchen
   readonly region: RegionPack | null
-  readonly survey: Pick<Survey, 'frames' | 'along' | 'height'>
+  readonly survey: Pick<Survey, 'frames' | 'along' | 'height' | 'floorAt'>
   readonly floor: Pick<FloorSurface, 'highPoint' | 'fall'>
   /** Names as they are said and written: "wall unit 3", or the user's own. By unit id. */
   readonly names: ReadonlyMap<string, string>

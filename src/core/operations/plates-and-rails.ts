@@ -4,6 +4,7 @@ import { type FittedUnit, type Job, listed } from './job'
 import { check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { holeFigures, holeSentences } from './say-holes'
+import { plugChecks, plugSentences, screwSentences } from './say-screws'
 import { TOLERANCE, usual } from './tolerances'
 
 /** How the time for a pair of plates, or a rail, divides. */
@@ -20,13 +21,9 @@ function drillPlates(job: Job, unit: FittedUnit): Operation {
     stage: 'wall-units',
     title: told('drill-plates', unit.hangs === 'cleat' ? 'title.cleat' : 'title', { unit: unit.name }),
     does: [
-      ...holeSentences('drill-plates', holes),
-      ...when(unit.hangs === 'plates', told('drill-plates', 'two-plates')),
-      told('drill', 'no-deeper'),
-      ...when(
-        holes.some((h) => h.verdict === 'ask'),
-        told('drill', 'ask-first'),
-      ),
+      ...holeSentences(job, 'drill-plates', holes),
+      ...when(unit.hangs === 'plates' && holes.length > 0, told('drill-plates', 'two-plates')),
+      ...when(holes.length > 0, told('drill', 'no-deeper')),
     ],
     figures: holeFigures(job, holes),
     checks: [
@@ -44,15 +41,19 @@ function drillPlates(job: Job, unit: FittedUnit): Operation {
 
 function fixPlates(job: Job, unit: FittedUnit): Operation {
   const { plateBelowTop } = unit.unit.hanging
+  const holes = job.holesFor(unit.id, 'plate', 'cleat')
+  const wall = job.wall(unit.wall)
   return operation(job, {
     kind: 'fix-plates',
     on: [unit.id],
     stage: 'wall-units',
     title: told('fix-plates', unit.hangs === 'cleat' ? 'title.cleat' : 'title', { unit: unit.name }),
     does: [
-      told('fix-plates', 'screw'),
+      ...plugSentences(job, wall, holes),
+      ...screwSentences(job, holes),
+      told('fix-plates', unit.hangs === 'cleat' ? 'screw.cleat' : 'screw'),
       toldFigure('fix-plates', 'edge', { below: plateBelowTop, top: unit.plan.top }),
-      told('fix-plates', 'where-the-level-lies'),
+      told('fix-plates', unit.hangs === 'cleat' ? 'where-the-level-lies.cleat' : 'where-the-level-lies'),
     ],
     figures: [
       shown('top', unit.plan.top, 'top', { unit: unit.name }),
@@ -67,6 +68,7 @@ function fixPlates(job: Job, unit: FittedUnit): Operation {
         TOLERANCE.undersideLine,
       ),
       check(`fix-plates.${unit.id}.firm`, 'plates-firm', { unit: unit.name }),
+      ...plugChecks(job, wall, holes, `fix-plates.${unit.id}`),
     ],
     cautions: stepsCautions(),
     tools: ['screwdriver', 'level', 'stepladder'],
@@ -100,14 +102,7 @@ function drillRail(job: Job, rail: RailPlan): Operation {
     on: [rail.rail],
     stage: 'wall-units',
     title: told('drill-rail', 'title', { wall: job.wallName(rail.wall) }),
-    does: [
-      ...holeSentences('drill-rail', holes),
-      told('drill', 'no-deeper'),
-      ...when(
-        holes.some((h) => h.verdict === 'ask'),
-        told('drill', 'ask-first'),
-      ),
-    ],
+    does: [...holeSentences(job, 'drill-rail', holes), ...when(holes.length > 0, told('drill', 'no-deeper'))],
     figures: holeFigures(job, holes),
     checks: [check(`drill-rail.${rail.rail}`, 'rail-holes-on-marks', {}, usual(0), TOLERANCE.holePlace)],
     cautions: [...drillingCautions(wall), ...stepsCautions()],
@@ -123,6 +118,7 @@ function drillRail(job: Job, rail: RailPlan): Operation {
 
 function fixRail(job: Job, rail: RailPlan): Operation {
   const wall = job.wallName(rail.wall)
+  const holes = job.holesFor(rail.rail, 'rail')
   return operation(job, {
     kind: 'fix-rail',
     on: [rail.rail],
@@ -131,6 +127,8 @@ function fixRail(job: Job, rail: RailPlan): Operation {
     does: [
       toldFigure('fix-rail', 'ends', { from: rail.from, to: rail.to, wall }),
       toldFigure('fix-rail', 'edge', { edge: rail.edge }),
+      ...plugSentences(job, job.wall(rail.wall), holes),
+      ...screwSentences(job, holes),
       told('fix-rail', 'one-end'),
       told('fix-rail', 'carries', { units: listed(rail.units.map((id) => job.name(id))) }),
     ],
@@ -142,6 +140,7 @@ function fixRail(job: Job, rail: RailPlan): Operation {
     checks: [
       check(`fix-rail.${rail.rail}.level`, 'rail-level', {}, usual(0), TOLERANCE.undersideLine),
       check(`fix-rail.${rail.rail}.edge`, 'rail-edge-to-line', {}, rail.edge, TOLERANCE.mark),
+      ...plugChecks(job, job.wall(rail.wall), holes, `fix-rail.${rail.rail}`),
     ],
     cautions: stepsCautions(),
     tools: ['screwdriver', 'laser', 'level', 'stepladder'],

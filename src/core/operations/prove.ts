@@ -1,5 +1,6 @@
 import type { Appliance, Kitchen } from '../kitchen/schema'
 import type { Operation, OperationCheck } from '../plan/types'
+import { baySockets } from './bay-sockets'
 import { type Job, listed } from './job'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
@@ -25,6 +26,7 @@ function bayChecks(job: Job): readonly OperationCheck[] {
 export function proveRoom(job: Job): readonly Operation[] {
   const { kitchen, units, context } = job
   const spaces = bays(job)
+  const sockets = baySockets(job)
   const underWorktop = kitchen.worktops.length > 0 || (units.length > 0 && spaces.length > 0)
   if (!underWorktop) return []
   const top = context.heights.values.find((v) => v.of === 'base-top')?.height
@@ -41,17 +43,20 @@ export function proveRoom(job: Job): readonly Operation[] {
           spaces.length > 0,
           told('prove', 'bays', { bays: listed(spaces.map((u) => job.name(u.id))) }),
         ),
+        ...sockets.does,
         told('prove', 'hold'),
       ],
       figures: [
         ...(top === undefined ? [] : [shown('base-top', top, 'height.base-top')]),
         ...spaces.map((u) => shown(`bay.${u.id}`, u.width, 'bay-width', { bay: job.name(u.id) })),
+        ...sockets.figures,
       ],
       checks: [
         check('prove.secured', 'all-secured'),
         check('prove.tops', 'tops-to-line', {}, top ?? null, TOLERANCE.baseTop),
         check('prove.straight', 'run-straight', {}, usual(0), TOLERANCE.straight),
         ...bayChecks(job),
+        ...when(sockets.outOfReach, check('prove.outlets', 'outlet-settled')),
       ],
       cautions: [caution('W001', 'stop-here')],
       tools: ['long-level', 'laser', 'tape', 'string-line'],

@@ -1,7 +1,11 @@
+import { type Figure, hasValue } from '../figure'
 import type { HeightLine, Operation, WallId } from '../plan/types'
+import { studName, studPlaces } from '../units/stud-name'
+import { frontLine } from './front-line'
 import { isStudWall, type Job, listed, unitsAlong } from './job'
 import { check, distinct, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
+import { sharedMarks } from './shared-marks'
 import { TOLERANCE, usual } from './tolerances'
 
 /** Sentences at one step at most; the rest stands among its figures and on the wall drawing. */
@@ -20,6 +24,12 @@ function eachHeight(lines: readonly HeightLine[]): readonly HeightLine[] {
   )
 }
 
+/** What is drilled at a line of brackets: its id names its first hole, and a hole's id begins with what it is for. */
+function lineKind(line: HeightLine): string {
+  if (line.of !== 'bracket') return line.of
+  return line.id.startsWith('bracket.tall-restraint.') ? 'tall-restraint' : 'base-bracket'
+}
+
 /** Every height of one wall, marked at its ends from the line. */
 function setOutHeights(job: Job, wall: WallId, share: number): readonly Operation[] {
   const lines = job.context.lines.filter((line) => line.wall === wall && line.of !== 'line')
@@ -36,9 +46,9 @@ function setOutHeights(job: Job, wall: WallId, share: number): readonly Operatio
         told('set-out-heights', 'from-the-line'),
         ...said
           .slice(0, MOST_SAID)
-          .map((line) => toldFigure('set-out-heights', line.of, { height: line.height })),
+          .map((line) => toldFigure('set-out-heights', lineKind(line), { height: line.height })),
       ],
-      figures: said.map((line) => shown(line.id, line.height, `height.${line.of}`)),
+      figures: said.map((line) => shown(line.id, line.height, `height.${lineKind(line)}`)),
       checks: [
         check(`set-out-heights.${wall}`, 'marks-at-both-ends', { wall: name }, usual(0), TOLERANCE.mark),
       ],
@@ -63,6 +73,7 @@ function setOutWidths(job: Job, wall: WallId): readonly Operation[] {
   const name = job.wallName(wall)
   const [first] = units
   if (first === undefined) return []
+  const front = frontLine(job, wall)
   return [
     operation(job, {
       kind: 'set-out-widths',
@@ -70,21 +81,40 @@ function setOutWidths(job: Job, wall: WallId): readonly Operation[] {
       stage: 'set-out',
       title: told('set-out-widths', 'title', { wall: name }),
       does: [
-        told('set-out-widths', 'storey-rod', { units: listed(units.map((u) => u.name)) }),
+        told('set-out-widths', 'storey-rod', { count: units.length }),
         toldFigure('set-out-widths', 'first', { unit: first.name, left: first.left, right: first.right }),
         told('set-out-widths', 'plumb'),
         told('set-out-widths', 'sum'),
+        ...(front === null ? [] : [toldFigure('set-out-widths', 'front-line', { out: front.out })]),
       ],
-      figures: units.flatMap((u) => [
-        shown(`${u.unit}.left`, u.left, 'left-side', { unit: u.name, wall: name }),
-        shown(`${u.unit}.right`, u.right, 'right-side', { unit: u.name, wall: name }),
-      ]),
-      checks: [check(`set-out-widths.${wall}`, 'marks-add-up', { wall: name }, usual(0), TOLERANCE.mark)],
-      tools: ['storey-rod', 'tape', 'level', 'pencil'],
+      figures: [
+        ...sharedMarks(units, name),
+        ...(front === null
+          ? []
+          : [
+              shown('front-line.left', front.out, 'front-line-left', { unit: front.first.name, wall: name }),
+              shown('front-line.right', front.out, 'front-line-right', { unit: front.last.name, wall: name }),
+            ]),
+      ],
+      checks: [
+        check(`set-out-widths.${wall}`, 'marks-add-up', { wall: name }, usual(0), TOLERANCE.mark),
+        ...(front === null
+          ? []
+          : [
+              check(
+                `set-out-widths.${wall}.front`,
+                'front-line-marked',
+                { wall: name },
+                front.out,
+                TOLERANCE.straight,
+              ),
+            ]),
+      ],
+      tools: ['storey-rod', 'tape', 'level', 'pencil', ...when(front !== null, 'string-line' as const)],
       minutes: minutesFor(WORK.markWidths),
       marks: marks.map((mark) => mark.id),
       wall,
-      facts: units.map((u) => `units.${u.unit}`),
+      facts: units.flatMap((u) => [`units.${u.unit}`, ...u.left.from, ...u.right.from]),
     }),
   ]
 }
@@ -93,13 +123,19 @@ export function setOutAllWidths(job: Job): readonly Operation[] {
   return wallsWithUnits(job).flatMap((wall) => setOutWidths(job, wall))
 }
 
+const at = (figure: Figure) => (hasValue(figure) ? figure.value : Number.POSITIVE_INFINITY)
+
 /** Studs of a stud wall that something is to be fixed to. */
 function findStuds(job: Job, id: WallId): readonly Operation[] {
   const wall = job.wall(id)
   if (wall === undefined || !isStudWall(wall) || !job.units.some((u) => u.wall === id)) return []
   const name = job.wallName(id)
   const unsure = wall.studs.filter((s) => s.confirmed === null || s.confirmed === 'one-beep')
+  const places = studPlaces(job.kitchen, job.context.survey, id)
   const centre = (at: (typeof wall.studs)[number]) => job.context.survey.along(id, at.centre)
+  const called = (stud: string) => studName(places, stud)
+  const short = (stud: string) => called(stud).replace(/ from the left$/, '')
+  const inOrder = [...wall.studs].sort((a, b) => at(centre(a)) - at(centre(b)) || (a.id < b.id ? -1 : 1))
   return [
     operation(job, {
       kind: 'find-studs',
@@ -111,15 +147,24 @@ function findStuds(job: Job, id: WallId): readonly Operation[] {
         wall.studs.length === 0
           ? told('find-studs', 'none-yet')
           : told('find-studs', 'expected', { count: wall.studs.length }),
-        ...when(unsure.length > 0, told('find-studs', 'unsure', { studs: listed(unsure.map((s) => s.id)) })),
+        ...when(
+          unsure.length > 0,
+          told('find-studs', 'unsure', { studs: listed(unsure.map((s) => called(s.id))) }),
+        ),
         told('find-studs', 'usual-spacing'),
         told('find-studs', 'no-drill'),
       ],
-      figures: wall.studs.map((s) =>
-        shown(`stud.${s.id}`, centre(s), 'stud-centre', { stud: s.id, wall: name }),
+      figures: inOrder.map((s) =>
+        shown(`stud.${s.id}`, centre(s), 'stud-centre', { stud: short(s.id), wall: name }),
       ),
-      checks: wall.studs.map((s) =>
-        check(`find-studs.${id}.${s.id}`, 'stud-found', { stud: s.id }, centre(s), TOLERANCE.holePlace),
+      checks: inOrder.map((s) =>
+        check(
+          `find-studs.${id}.${s.id}`,
+          'stud-found',
+          { stud: short(s.id), wall: name },
+          centre(s),
+          TOLERANCE.holePlace,
+        ),
       ),
       tools: ['magnet', 'detector', 'tape', 'pencil'],
       minutes: minutesFor(WORK.findStuds),

@@ -1,83 +1,140 @@
-import type { Operation } from '../plan/types'
+import type { Message } from '../message'
+import type { Hole, Operation } from '../plan/types'
+import { bracketSentences } from './brackets'
 import { drillFor, drillingCautions } from './cautions'
 import type { FittedUnit, Job } from './job'
-import { peopleFor, tippingCautions } from './lift'
+import { crewWords, headWords, holdingOpen, legsInTilt, peopleFor, stripFirst, tippingCautions } from './lift'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { pathIndex } from './path-of'
-import { holeFigures, holeSentences } from './say-holes'
+import { hiddenMarks, holeFigures, holeSentences } from './say-holes'
+import { plugChecks, plugSentences, screwSentences } from './say-screws'
 import { TOLERANCE, usual } from './tolerances'
 
 /** How the time for one tall, from lying to restrained, divides. */
 const SHARE = { standUp: 0.25, place: 0.2, level: 0.25, restrain: 0.3 }
 
-/** From lying to upright, on blocks, over one edge of its carcass. Somebody holds it from here until it is restrained. */
+/** What holds it back at its top, once it stands. Two are drilled for where two are found; one holds it. */
+const LEAST_HOLES = 1
+
+const restraintHoles = (job: Job, unit: FittedUnit): readonly Hole[] =>
+  job.holesFor(unit.id, 'tall-restraint')
+
+/** Why it may not be stood up yet: no height for it, or nothing to restrain it by. */
+function notYet(job: Job, unit: FittedUnit): readonly Message[] {
+  const fits = unit.plan.standUp?.fits
+  const open = holdingOpen(restraintHoles(job, unit), LEAST_HOLES)
+  return [
+    ...when(fits === 'no', told('stand-up', 'does-not-fit')),
+    ...when(fits === 'not-known', told('stand-up', 'not-known-to-fit')),
+    ...when(open === 'none', told('stand-up', 'no-restraint')),
+    ...when(open === 'ask', told('stand-up', 'restraint-open')),
+  ]
+}
+
+/** What becomes of its legs before it is turned on its edge, and the blocks that follow from it. */
+function legsBefore(unit: FittedUnit): readonly Message[] {
+  const legs = legsInTilt(unit)
+  if (legs === null || legs === 'none') return []
+  if (legs === 'off') return [told('stand-up', 'legs.off')]
+  return [toldFigure('stand-up', 'legs.wound-in', { shortest: unit.unit.legs.min })]
+}
+
+/** Which edge it turns on, over which blocks, and how high it swings. */
+function overTheEdge(unit: FittedUnit): readonly Message[] {
+  const { standUp: way } = unit.plan
+  if (way === null) return [told('stand-up', 'edge-not-known')]
+  const legs = legsInTilt(unit)
+  return [
+    toldFigure('stand-up', 'room', { needed: way.needed, ceiling: way.ceiling }),
+    legs === 'swing'
+      ? told('stand-up', `swing.${way.over}`)
+      : toldFigure('stand-up', `over.${way.over}`, { blocks: way.blocks }),
+    ...when(legs === 'wound-in', told('stand-up', 'blocks-stopped')),
+  ]
+}
+
+/** From lying to upright, over one edge of its carcass. Somebody holds it from here until it is restrained. */
 function standUp(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
-  const plans = plan.standUp
-  const impossible = plans !== null && plans.fits !== 'yes'
+  const { massStripped: mass, endLift } = plan.lift
+  const way = plan.standUp
+  const stops = notYet(job, unit)
   return operation(job, {
     kind: 'stand-up',
     on: [unit.id],
     stage: 'talls',
     title: told('stand-up', 'title', { unit: name }),
     does: [
+      ...stops,
+      ...stripFirst(unit),
+      ...legsBefore(unit),
       toldFigure('stand-up', 'floor', { height: plan.height, width: plan.width }),
-      ...(plans === null
-        ? [told('stand-up', 'edge-not-known')]
-        : [
-            toldFigure('stand-up', `over.${plans.over}`, { blocks: plans.blocks }),
-            toldFigure('stand-up', 'room', { needed: plans.needed, ceiling: plans.ceiling }),
-          ]),
-      ...when(impossible, told('stand-up', plans?.fits === 'no' ? 'does-not-fit' : 'not-known-to-fit')),
+      ...overTheEdge(unit),
+      toldFigure('stand-up', `lift.${headWords(unit)}`, { unit: name, mass, end: endLift ?? mass }),
       told('stand-up', 'hold'),
     ],
     figures: [
-      shown('mass', plan.lift.massStripped, 'mass-stripped', { unit: name }),
-      ...(plan.lift.endLift === null ? [] : [shown('end-lift', plan.lift.endLift, 'end-lift')]),
-      ...(plans === null
+      shown('mass', mass, 'mass-stripped', { unit: name }),
+      ...(endLift === null ? [] : [shown('end-lift', endLift, 'end-lift')]),
+      ...(way === null
         ? []
         : [
-            shown('needed', plans.needed, 'stand-up-needed'),
-            shown('ceiling', plans.ceiling, 'stand-up-ceiling'),
+            ...when(way.pivot === 'carcass-edge', shown('blocks', way.blocks, 'stand-up-blocks')),
+            shown('needed', way.needed, 'stand-up-needed'),
+            shown('ceiling', way.ceiling, 'stand-up-ceiling'),
           ]),
     ],
-    checks: [check(`stand-up.${unit.id}.clear`, 'floor-clear', { unit: name }, plan.height)],
+    checks: [
+      check(`stand-up.${unit.id}.clear`, 'floor-clear', { unit: name }, plan.height),
+      check(`stand-up.${unit.id}.restraint`, 'restraint-ready', { unit: name }),
+    ],
     cautions: [...tippingCautions(), caution('W024', 'under-the-edge')],
     tools: ['blocks', 'blankets', 'barrow'],
     people: peopleFor(job, unit, 2),
     minutes: minutesFor(WORK.tall, SHARE.standUp),
-    holdPoint: impossible,
+    holdPoint: stops.length > 0,
     changes: [{ unit: unit.id, from: 'carried', to: 'held' }],
     path: pathIndex(job, unit.id),
     holding: [unit.id],
     wall: unit.wall,
-    facts: [`units.${unit.id}`, `units.${unit.id}.kind`],
+    facts: [
+      `units.${unit.id}`,
+      `units.${unit.id}.kind`,
+      `units.${unit.id}.stands`,
+      `units.${unit.id}.assembled`,
+    ],
   })
 }
 
+/** On a barrow or from corner to corner, by two at least: upright and full height it is nobody's load alone. */
 function place(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
   const wall = job.wallName(unit.wall)
+  const people = peopleFor(job, unit, 2)
+  const mass = plan.lift.massStripped
   return operation(job, {
     kind: 'place',
     on: [unit.id],
     stage: 'talls',
     title: told('place-tall', 'title', { unit: name }),
     does: [
-      told('place-tall', 'walk', { unit: name }),
+      ...hiddenMarks(job, unit),
+      ...when(legsInTilt(unit) === 'off', told('place-tall', 'legs-on')),
+      toldFigure('place-tall', `walk.${crewWords(people)}`, { unit: name, mass }),
+      told('place-tall', 'never-alone'),
       toldFigure('place-tall', 'marks', { left: plan.left, right: plan.right, wall }),
-      told('place-tall', 'lift-not-drag'),
       told('place-tall', 'hold'),
     ],
     figures: [
+      shown('mass', mass, 'mass-stripped', { unit: name }),
       shown('left', plan.left, 'left-side', { unit: name, wall }),
       shown('right', plan.right, 'right-side', { unit: name, wall }),
     ],
     checks: [check(`place.${unit.id}`, 'side-on-mark', { unit: name }, plan.left, TOLERANCE.mark)],
     cautions: tippingCautions(),
-    tools: ['packers'],
-    people: peopleFor(job, unit, 2),
+    tools: ['barrow', 'packers'],
+    people,
     minutes: minutesFor(WORK.tall, SHARE.place),
     changes: [{ unit: unit.id, from: 'held', to: 'standing' }],
     path: pathIndex(job, unit.id),
@@ -123,7 +180,7 @@ function level(job: Job, unit: FittedUnit): Operation {
 
 function restrain(job: Job, unit: FittedUnit): Operation {
   const { name } = unit
-  const holes = job.holesFor(unit.id, 'tall-restraint')
+  const holes = restraintHoles(job, unit)
   const wall = job.wall(unit.wall)
   return operation(job, {
     kind: 'restrain',
@@ -131,21 +188,25 @@ function restrain(job: Job, unit: FittedUnit): Operation {
     stage: 'talls',
     title: told('restrain', 'title', { unit: name }),
     does: [
-      ...holeSentences('restrain', holes),
-      told('restrain', 'pack'),
-      told('restrain', 'plumb-again'),
-      told('restrain', 'let-go', { unit: name }),
+      ...holeSentences(job, 'restrain', holes, unit),
+      ...bracketSentences(unit, holes),
+      ...plugSentences(job, wall, holes),
+      ...when(holes.length > 0, told('restrain', 'pack')),
+      ...screwSentences(job, holes),
+      ...when(holes.length > 0, told('restrain', 'plumb-again'), told('restrain', 'let-go', { unit: name })),
+      told('restrain', 'lay-down-again'),
     ],
-    figures: holeFigures(job, holes),
+    figures: holeFigures(job, holes, unit),
     checks: [
       check(`restrain.${unit.id}.plumb`, 'still-plumb', { unit: name }, usual(0), TOLERANCE.tallPlumb),
       check(`restrain.${unit.id}.firm`, 'pull-by-hand', { unit: name }),
+      ...plugChecks(job, wall, holes, `restrain.${unit.id}`),
     ],
     cautions: [...drillingCautions(wall), ...tippingCautions()],
     tools: [...drillFor(wall), 'long-level', 'packers', 'stepladder'],
     people: 2,
     minutes: minutesFor(WORK.tall, SHARE.restrain),
-    holdPoint: holes.length === 0 || holes.some((hole) => hole.verdict === 'ask'),
+    holdPoint: holdingOpen(holes, LEAST_HOLES) !== null,
     changes: [{ unit: unit.id, from: 'levelled', to: 'secured' }],
     holding: [unit.id],
     holes: holes.map((hole) => hole.id),

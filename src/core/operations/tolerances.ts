@@ -16,6 +16,8 @@ export const TOLERANCE = {
   /** Front edges over 2 m. */
   straight: tolerance(1),
   levelFrontToBack: tolerance(1),
+  /** Left to right, along one level. */
+  levelAcross: tolerance(1),
   tallPlumb: tolerance(1),
   undersideLine: tolerance(1),
   /** Over 720 mm. */

@@ -15,6 +15,7 @@ export const TOOLS = [
   'saw',
   'drill-driver',
   'hammer-drill',
+  'hole-saw',
   'square',
   'mallet',
   'screwdriver',

@@ -19,7 +19,8 @@ export function wallsToDrill(job: Job): readonly WallId[] {
 
 function traceWall(job: Job, id: WallId, share: number): Operation {
   const wall = job.wall(id)
-  const holes = job.holesIn(id)
+  // A refused hole is never drilled: it is neither counted nor traced to its depth.
+  const holes = job.holesIn(id).filter((hole) => hole.verdict !== 'refused')
   const bands = job.context.bands.filter((band) => band.wall === id)
   const deepest = largest(holes.map((hole) => hole.depth))
   const name = job.wallName(id)

@@ -1,6 +1,11 @@
 import type { Worktop } from '../kitchen/schema'
+import { type PartLift, worktopLift } from '../lifting/part-lifts'
+import { massOfWorktop } from '../lifting/worktop-mass'
+import type { Message } from '../message'
 import type { Operation } from '../plan/types'
+import { worktopName } from '../units/part-name'
 import { type Job, listed } from './job'
+import { crewWords } from './lift'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { inTurn, type Minutes, minutesFor, WORK } from './minutes'
 import { TOLERANCE, usual } from './tolerances'
@@ -15,9 +20,17 @@ function minutesOf(top: Worktop): Minutes {
   )
 }
 
+/** How it is lifted: so many of you, end by end, by those who fit it, or not by this crew. */
+function liftSentence({ mass, end, people, aid }: PartLift): Message {
+  const words = aid === 'none' ? crewWords(people) : aid
+  return toldFigure('worktop', `lift.${words}`, { mass, end: end ?? mass })
+}
+
 function layWorktop(job: Job, top: Worktop): Operation {
   const stone = top.material === 'stone'
-  const name = top.name ?? top.id
+  const name = worktopName(job.kitchen, top)
+  const lift = worktopLift(top, job.context)
+  const { whole, heaviestPiece } = massOfWorktop(top, job.context)
   const height = job.context.heights.values.find((v) => v.of === 'worktop-top')?.height
   return operation(job, {
     kind: 'worktop',
@@ -28,14 +41,16 @@ function layWorktop(job: Job, top: Worktop): Operation {
       told('worktop', stone ? 'stone' : 'cut', { units: listed(top.over.map((id) => job.name(id))) }),
       ...when(!stone && top.cutouts.length > 0, told('worktop', 'cutouts', { count: top.cutouts.length })),
       ...when(!stone && top.joints.length > 0, told('worktop', 'joints', { count: top.joints.length })),
-      toldFigure('worktop', 'lift', { mass: top.mass }),
+      liftSentence(lift),
       ...(height === undefined
         ? []
         : [toldFigure('worktop', 'height', { height, thickness: top.thickness })]),
     ].slice(0, 5),
     figures: [
       shown('thickness', top.thickness, 'worktop-thickness'),
-      shown('mass', top.mass, 'worktop-mass'),
+      shown('mass', whole, 'worktop-mass'),
+      ...when(top.joints.length > 0, shown('piece', heaviestPiece, 'worktop-piece')),
+      ...(lift.end === null || lift.aid !== 'end-by-end' ? [] : [shown('end', lift.end, 'worktop-end')]),
       ...(height === undefined ? [] : [shown('worktop-top', height, 'height.worktop-top')]),
     ],
     checks: [
@@ -53,8 +68,9 @@ function layWorktop(job: Job, top: Worktop): Operation {
       caution('W024', 'worktop-fingers'),
     ],
     tools: stone ? ['level', 'sealant-gun'] : ['router', 'trestles', 'saw', 'clamps', 'level', 'sealant-gun'],
-    people: 2,
+    people: lift.people,
     minutes: minutesOf(top),
+    holdPoint: lift.aid === 'stop',
     facts: [
       `worktops.${top.id}`,
       `worktops.${top.id}.material`,

@@ -1,13 +1,15 @@
 import { type Job, listed } from '../operations/job'
 import type { Operation } from '../plan/types'
 
-/** What an operation works on, by name: its units, worktop, part or appliance; timber by the wall it is let into. */
+/** What an operation works on, by name: its units, worktop, part, rail or appliance; timber by the wall it is let into. */
 export function workedOn(job: Job, operation: Operation): string {
   if (operation.kind === 'fit-nogging') return job.wallName(operation.wall ?? '')
   const { finishing, worktops, appliances } = job.kitchen
   const named = (id: string) => {
     const appliance = appliances.find((a) => a.id === id)
     if (operation.kind === 'connect') return appliance?.name ?? appliance?.kind ?? id
+    const rail = job.kitchen.rails.find((one) => one.id === id)
+    if (rail !== undefined) return `the rail of ${listed(rail.units.map(job.name))}`
     const part = [...finishing, ...worktops].find((p) => p.id === id)
     return job.unit(id) === undefined ? (part?.name ?? id) : job.name(id)
   }

@@ -20,11 +20,17 @@ const feetBasis: Basis = {
   kind: 'geometry',
   why: 'swung on its feet: √((h + leg)² + (s − inset)²) about the foot, or the carcass diagonal before the feet touch, whichever is more',
 }
+const blocksBasis: Basis = {
+  kind: 'common-practice',
+  why: 'blocks at least 10 mm higher than the legs wound right in, or it would turn on its legs',
+}
 const sumBasis: Basis = { kind: 'geometry', why: 'diagonal, blocks under the edge and room for the hands' }
 
 /** Usual blocks, mm, and room kept over the corner, mm: the numbers of the two figures below. */
 export const BLOCK_HEIGHT = 20
 export const ROOM_FOR_HANDS = 10
+/** Legs left on, wound right in, stay this far off the floor while the unit turns on its edge, mm. */
+export const LEGS_CLEAR = 10
 
 /** Blocks under the edge it turns on, so that fingers and floor come to no harm. */
 export const BLOCKS: Figure = known(BLOCK_HEIGHT, 0, 'mm', [], {
@@ -78,6 +84,7 @@ export interface StandUpInput {
 export interface StandUpNeed {
   readonly over: Side
   readonly pivot: 'carcass-edge' | 'feet'
+  readonly legs: LegsInTheTilt
   readonly diagonal: Figure
   readonly blocks: Figure
   readonly handRoom: Figure
@@ -86,10 +93,11 @@ export interface StandUpNeed {
 }
 
 /**
- * What the legs mean for the tilt: `swing` on them; take them `off` first, because even wound in they are longer than
- * the blocks and would be what it turns on; `clear` of the floor on the blocks; `none`; or nobody knows their length.
+ * What becomes of the legs while it is stood up: it has `none`; it may `swing` on them; they stay on, `wound-in`, over
+ * blocks higher than they are; or they come `off`, because there is no height for such blocks or nobody knows how long
+ * they are wound in.
  */
-export type LegsInTheTilt = 'none' | 'swing' | 'clear' | 'off' | 'not-known'
+export type LegsInTheTilt = 'none' | 'swing' | 'wound-in' | 'off'
 
 export interface StandUpChoice {
   readonly plan: StandUpPlan
@@ -103,14 +111,16 @@ export interface StandUpChoice {
 
 const SIDES: readonly Side[] = ['back', 'front', 'left', 'right']
 
-/** Height needed to stand it up over one side, and whether the ceiling gives it. */
-export function standUpNeed(input: StandUpInput, over: Side, pivot: StandUpNeed['pivot']): StandUpNeed {
-  const blocks = pivot === 'feet' ? noBlocks : (input.blocks ?? BLOCKS)
-  const diagonal = pivot === 'feet' ? overFeet(input, over) : overEdge(input, over)
+/** Height needed to stand it up over one side with the legs so, and whether the ceiling gives it. */
+export function standUpNeed(input: StandUpInput, over: Side, legs: LegsInTheTilt): StandUpNeed {
+  const onFeet = legs === 'swing'
+  const blocks = blocksFor(input, legs)
+  const diagonal = onFeet ? overFeet(input, over) : overEdge(input, over)
   const needed = derive('mm', sumBasis, [diagonal, blocks, HAND_ROOM], (d = 0, b = 0, r = 0) => d + b + r)
   return {
     over,
-    pivot,
+    pivot: onFeet ? 'feet' : 'carcass-edge',
+    legs,
     diagonal,
     blocks,
     handRoom: HAND_ROOM,
@@ -123,6 +133,15 @@ const noBlocks: Figure = known(0, 0, 'mm', [], {
   kind: 'geometry',
   why: 'it turns on its feet, without blocks',
 })
+
+/** Under the edge it turns on: the usual ones, or as much higher as legs that stay on need to hang free of the floor. */
+function blocksFor({ legs, blocks = BLOCKS }: StandUpInput, state: LegsInTheTilt): Figure {
+  if (state === 'swing') return noBlocks
+  if (state !== 'wound-in' || legs === null) return blocks
+  return derive('mm', blocksBasis, [blocks, legs.shortest], (usual = 0, leg = 0) =>
+    Math.max(usual, leg + LEGS_CLEAR),
+  )
+}
 
 function sideOf(input: StandUpInput, over: Side): Figure {
   return over === 'back' || over === 'front' ? input.depth : input.width
@@ -156,10 +175,13 @@ function fitsUnder(needed: Figure, ceiling: Figure): StandUpNeed['fits'] {
  * How to stand it up: over the back where that fits (on its feet if the maker lets it, else on the carcass edge over
  * blocks), or else over the side that needs least. What fits comes before what may, and that before what does not; a
  * unit that fits no way gets the way that needs least, with `fits: no`.
+ *
+ * Legs stay on, wound right in, over blocks higher than they are, since nobody wants to fit legs under a standing unit;
+ * but only where that loses no side the unit could be stood up over without them.
  */
 export function standUpPlan(input: StandUpInput): StandUpChoice {
   const ways = waysOf(input)
-  const [best = standUpNeed(input, 'back', 'carcass-edge')] = ways
+  const [best = standUpNeed(input, 'back', 'none')] = ways
   const plan: StandUpPlan = {
     over: best.over,
     pivot: best.pivot,
@@ -169,7 +191,7 @@ export function standUpPlan(input: StandUpInput): StandUpChoice {
     fits: best.fits,
   }
   const sides = ways.filter((way) => way.pivot === best.pivot && way.fits !== 'no').map((way) => way.over)
-  return { plan, legs: legsInTheTilt(input, best), ways, sides, say: sayOf(best, input.ceiling) }
+  return { plan, legs: best.legs, ways, sides, say: sayOf(best, input.ceiling) }
 }
 
 /** The same plan for another side, when the floor and not the ceiling decided which. */
@@ -180,14 +202,37 @@ export function standUpOver(choice: StandUpChoice, over: Side): StandUpPlan {
   return { over, pivot, blocks, needed, ceiling: choice.plan.ceiling, fits }
 }
 
+/**
+ * What a plan means for legs whose length wound right in is `shortest` (null: it stands on none): read off what it turns
+ * on and how high its blocks are, so that words and figures cannot disagree.
+ */
+export function legsInThePlan(
+  shortest: Figure | null,
+  { pivot, blocks }: Pick<StandUpPlan, 'pivot' | 'blocks'>,
+): LegsInTheTilt {
+  if (shortest === null) return 'none'
+  if (pivot === 'feet') return 'swing'
+  const isOver = hasValue(shortest) && hasValue(blocks) && blocks.value >= shortest.value + LEGS_CLEAR
+  return isOver ? 'wound-in' : 'off'
+}
+
 function waysOf(input: StandUpInput): readonly StandUpNeed[] {
   const onFeet = input.legs !== null && input.legs.maySwing === true
-  const pivots: readonly StandUpNeed['pivot'][] = onFeet ? ['feet', 'carcass-edge'] : ['carcass-edge']
-  const all = pivots.flatMap((pivot) => SIDES.map((over) => standUpNeed(input, over, pivot)))
+  const over = (legs: LegsInTheTilt) => SIDES.map((side) => standUpNeed(input, side, legs))
+  const all = [...(onFeet ? over('swing') : []), ...over(legsOnTheEdge(input))]
   const place = new Map(all.map((way, i) => [way, i]))
   return [...all].sort(
     (a, b) => rankOf(a) - rankOf(b) || leastFirst(a, b) || (place.get(a) ?? 0) - (place.get(b) ?? 0),
   )
+}
+
+/** Turned on its carcass edge: whether its legs may stay on. */
+function legsOnTheEdge(input: StandUpInput): 'none' | 'wound-in' | 'off' {
+  if (input.legs === null) return 'none'
+  if (!hasValue(input.legs.shortest)) return 'off'
+  const without = SIDES.map((over) => standUpNeed(input, over, 'off').fits)
+  const losesNone = SIDES.every((over, i) => standUpNeed(input, over, 'wound-in').fits === without[i])
+  return losesNone && without.some((fits) => fits !== 'no') ? 'wound-in' : 'off'
 }
 
 /** Over the back, where it fits, first; then what fits, what may fit, what does not. */
@@ -197,20 +242,13 @@ function rankOf(way: StandUpNeed): number {
 }
 
 function leastFirst(a: StandUpNeed, b: StandUpNeed): number {
-  // Two ways over the back that both fit keep their order: a maker who allows the feet saves taking the legs off.
+  // Two ways over the back that both fit keep their order: a maker who allows the feet saves the blocks.
   if (rankOf(a) === 0 && rankOf(b) === 0) return 0
   return neededOrMost(a) - neededOrMost(b)
 }
 
 function neededOrMost(way: StandUpNeed): number {
   return hasValue(way.needed) ? way.needed.value : Number.MAX_VALUE
-}
-
-function legsInTheTilt({ legs }: StandUpInput, way: StandUpNeed): LegsInTheTilt {
-  if (legs === null) return 'none'
-  if (way.pivot === 'feet') return 'swing'
-  if (!hasValue(legs.shortest) || !hasValue(way.blocks)) return 'not-known'
-  return legs.shortest.value > way.blocks.value ? 'off' : 'clear'
 }
 
 function sayOf({ over, needed, fits }: StandUpNeed, ceiling: Figure): Message {

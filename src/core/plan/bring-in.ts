@@ -1,11 +1,13 @@
 import { valueOf } from '../figure'
 import { isHung } from '../fixings/hung'
+import { woundDownToHookOn } from '../heights/hooking-on'
 import type { Kitchen, Unit } from '../kitchen/schema'
 import { message } from '../message'
 import { choosePaths } from '../placing/eliminate'
 import { candidatePaths, type PlacedUnit } from '../placing/paths'
 import type { StandUpChoice } from '../placing/stand-up'
 import type { Survey } from '../survey/survey'
+import { boxNames } from '../units/box-name'
 import type { UnitPosition } from '../units/positions'
 import { placingFindings, withNames } from './placing-findings'
 import { roomFor } from './room'
@@ -37,8 +39,8 @@ export function bringIn(
   const room = roomFor(survey, fixed, kitchen.closed === true)
   const hint = kitchen.staging === null ? null : stagingPoint(kitchen.staging, survey)
   const ways = candidatePaths(placed, room, { stagingHint: hint, misfit: MISFIT })
-  const findings = placingFindings(ways, tilts, positions)
-  const names = new Map(positions.map((p) => [p.unit.id, p.name]))
+  const names = namesOf(kitchen, survey, positions)
+  const findings = placingFindings(ways, tilts, positions, names, judgedElsewhere(kitchen))
   const trapped = ways.trapped.map(({ unit, say }) => ({ unit, say: withNames(say, names) }))
   const free = placed.map((p) => p.unit).filter((id) => !trapped.some((t) => t.unit === id))
   const chosen = choosePaths(free, ways.candidates, [])
@@ -62,6 +64,35 @@ export function bringIn(
   return { paths, trapped, findings }
 }
 
+/** What everything that can be in the way is called. */
+function namesOf(
+  kitchen: Kitchen,
+  { frames }: Pick<Survey, 'frames'>,
+  positions: readonly UnitPosition[],
+): ReadonlyMap<string, string> {
+  return new Map([
+    ['ceiling', 'the ceiling'],
+    ['floor', 'the floor'],
+    ['behind', 'the wall behind it'],
+    ...frames.map(({ wall, name }) => [wall, name] as const),
+    ...boxNames(kitchen),
+    ...positions.map(({ unit, name }) => [unit.id, name] as const),
+  ])
+}
+
+const TRIM: readonly Kitchen['boxes'][number]['kind'][] = ['skirting', 'coving', 'picture-rail']
+
+/** Boxes on the wall of a unit, and trim on any wall: rules of the trade say how deep, how far and what to do. */
+function judgedElsewhere({ boxes, units }: Kitchen): (unit: string, box: string) => boolean {
+  const wallOf = new Map(units.map(({ id, wall }) => [id, wall]))
+  const boxOf = new Map(boxes.map((box) => [box.id, box]))
+  return (unit, id) => {
+    const box = boxOf.get(id)
+    if (box === undefined || box.kind === 'light') return false
+    return TRIM.includes(box.kind) || wallOf.get(unit) === box.wall
+  }
+}
+
 function placedUnit(
   unit: UnitPlan,
   { unit: asked }: UnitPosition,
@@ -76,13 +107,24 @@ function placedUnit(
     pose: unit.pose,
     solid: unit.solid,
     hung: isHung(asked),
-    hookLift: hooksOn(asked) ? (valueOf(asked.hanging.hookLift) ?? 0) : 0,
+    hookLift: hooksOn(asked) ? hookLiftOf(unit, asked) : 0,
   }
   if (tilt === undefined || tilt.sides.length === 0) return [base]
   const leg = valueOf(asked.legs.min) ?? 0
   const onFeet = tilt.plan.pivot === 'feet'
   const blocks = onFeet ? leg : (valueOf(tilt.plan.blocks) ?? 0)
   return [{ ...base, standUp: { sides: tilt.sides, blocks, reach: onFeet ? leg : 0 } }]
+}
+
+/**
+ * How far it is lifted over its place; less as far as its height screws are wound down first. One that cannot be hooked on
+ * is brought to its place and no higher: that it does not go on is said, and the work stops there.
+ */
+function hookLiftOf({ hookOn }: UnitPlan, asked: Unit): number {
+  if (hookOn?.fits === 'no') return 0
+  const down = woundDownToHookOn(asked, hookOn)
+  const lift = valueOf(asked.hanging.hookLift) ?? 0
+  return down === null ? lift : Math.max(0, lift - (valueOf(down) ?? 0))
 }
 
 /** Only what hangs on hooks is lifted over its place to go in. */

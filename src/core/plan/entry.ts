@@ -9,6 +9,7 @@ import { normalise } from '../kitchen/normalise'
 import { parseKitchen } from '../kitchen/parse-kitchen'
 import type { Problem } from '../kitchen/problem'
 import { regionPack } from '../region/region'
+import { withPartNames } from '../units/part-name'
 import { changesBetween } from './changes'
 import { plan, RULES_VERSION } from './plan'
 import type { NoPlan, Plan } from './types'
@@ -44,7 +45,7 @@ function planFile(kitchenValue: unknown, log: DayLog | null, held: Held = nothin
   const parsed = parseKitchen(observed.file)
   if (!parsed.ok) return { kind: 'refused', problems: parsed.error }
   const region = regionPack(parsed.value.kitchen.region)
-  const kitchen = assumeProductDefaults(normalise(parsed.value.kitchen), region)
+  const kitchen = assumeProductDefaults(withPartNames(normalise(parsed.value.kitchen)), region)
   const achieved = log === null ? nothingAchieved : achievedBy(kitchen, log, held)
   const hash = canonicalHash({
     file: normalise(observed.file),

@@ -29,7 +29,7 @@ export function figuresIn(
   if (part === null || typeof part !== 'object') return into
   if (Array.isArray(part)) {
     part.forEach((item, i) => {
-      figuresIn(item, into, `${path}/${nameOf(item, i)}`)
+      if (typeof item === 'object') figuresIn(item, into, `${path}/${nameOf(item, i)}`)
     })
     return into
   }
@@ -37,7 +37,10 @@ export function figuresIn(
     into.set(path.slice(1), part)
     return into
   }
-  for (const [key, value] of Object.entries(part)) figuresIn(value, into, `${path}/${key}`)
+  for (const key of Object.keys(part)) {
+    const value = (part as Readonly<Record<string, unknown>>)[key]
+    if (typeof value === 'object') figuresIn(value, into, `${path}/${key}`)
+  }
   return into
 }
 

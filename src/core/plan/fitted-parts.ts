@@ -1,8 +1,10 @@
-import { valueOf } from '../figure'
+import { hasValue, valueOf } from '../figure'
 import type { HeightName } from '../kitchen/kinds'
 import type { FinishingPart, Kitchen, Unit, Worktop } from '../kitchen/schema'
 import type { Survey } from '../survey/survey'
+import { partName, worktopName } from '../units/part-name'
 import type { PartPosition } from '../units/positions'
+import { frontBodies } from './front-bodies'
 import type { FittedPart, Heights, LocalBox, Pose, UnitId, UnitPlan, WallId } from './types'
 
 /**
@@ -20,10 +22,11 @@ interface Context {
 
 export function fittedParts(context: Context): readonly FittedPart[] {
   const { kitchen } = context
+  const units = new Map(context.units.map((u) => [u.unit, u]))
   return [
     ...kitchen.worktops.flatMap((w) => worktopBodies(w, context)),
     ...kitchen.finishing.flatMap((f) => finishingBodies(f, context)),
-    ...kitchen.units.flatMap((u) => frontBodies(u, context)),
+    ...kitchen.units.flatMap((u) => frontBodies(u, units.get(u.id), cornerOf(u, context))),
   ]
 }
 
@@ -89,7 +92,7 @@ function worktopBodies(worktop: Worktop, context: Context): readonly FittedPart[
   if (bottom === undefined || top === undefined || depth === undefined) return []
   return runsOf(context, worktop.over).map((run, i) => ({
     part: i === 0 ? worktop.id : `${worktop.id}+${run.wall}`,
-    name: worktop.name ?? 'worktop',
+    name: worktopName(context.kitchen, worktop),
     kind: 'worktop' as const,
     of: run.units.map((u) => u.unit),
     ...against(context, run.wall, { left: run.left, right: run.right, near: 0, far: depth, bottom, top }),
@@ -97,27 +100,114 @@ function worktopBodies(worktop: Worktop, context: Context): readonly FittedPart[
 }
 
 function finishingBodies(part: FinishingPart, context: Context): readonly FittedPart[] {
-  const named = {
-    part: part.id,
-    name: part.name ?? part.kind.replace('-', ' '),
-    kind: part.kind,
-    of: part.of,
+  switch (part.kind) {
+    case 'plinth':
+      return plinthBodies(part, context)
+    case 'cornice':
+    case 'pelmet':
+      return trimBodies(part, context)
+    case 'upstand':
+    case 'splashback':
+      return backBodies(part, context)
+    default:
+      return besideBodies(part, context)
   }
-  if (part.kind === 'plinth') return plinthBodies(part, context)
-  const place = context.parts.find((p) => p.part.id === part.id)
+}
+
+const named = (part: FinishingPart, { kitchen }: Context) => ({
+  part: part.id,
+  name: partName(kitchen, part),
+  kind: part.kind,
+  of: part.of,
+})
+
+/** An end panel, filler or scribe beside its unit: a panel as deep as the unit and from the floor, a filler at its face. */
+function besideBodies(part: FinishingPart, context: Context): readonly FittedPart[] {
   const wall = part.wall ?? context.units.find((u) => part.of.includes(u.unit))?.wall
-  if (place === undefined || wall === undefined || wall === null) return []
-  const [left, right] = [valueOf(place.left), valueOf(place.right)]
   const beside = runsOf(context, part.of)[0]
-  if (left === undefined || right === undefined || beside === undefined) return []
-  const bottom = part.kind === 'filler' ? beside.underside : beside.underside - 100
+  if (wall === undefined || wall === null || beside === undefined) return []
+  const placed = context.parts.find((p) => p.part.id === part.id)
+  const ends =
+    placed === undefined ? inFrontOfCorner(part, context) : [placed.left, placed.right].map(valueOf)
+  const [left, right] = ends ?? []
+  const top = valueOf((beside.units[0] as UnitPlan).top)
+  if (left === undefined || right === undefined || top === undefined) return []
+  const isPanel = part.kind === 'end-panel'
   const tall = valueOf(part.height)
-  const unitTop = valueOf((beside.units[0] as UnitPlan).top)
-  const top = part.kind === 'filler' || tall === undefined ? unitTop : bottom + tall
-  if (top === undefined) return []
-  const far = part.kind === 'filler' ? beside.depth : (valueOf(part.depth) ?? beside.depth)
-  const near = part.kind === 'filler' ? beside.depth - 20 : 0
-  return [{ ...named, ...against(context, wall, { left, right, near, far, bottom, top }) }]
+  const bottom = isPanel && tall !== undefined ? top - tall : beside.underside
+  const far = isPanel ? (valueOf(part.depth) ?? beside.depth) : beside.depth
+  const near = isPanel ? 0 : beside.depth - (valueOf(part.depth) ?? BOARD)
+  return [{ ...named(part, context), ...against(context, wall, { left, right, near, far, bottom, top }) }]
+}
+
+/** Thickness of a part where nobody has said, for the picture only, mm. */
+const BOARD = 18
+
+/**
+ * A filler of a corner unit with no place of its own: on the face of the unit, up to where the front of the other run
+ * crosses it. For two fronts `here` and `there` out from walls that meet at an angle θ that is at
+ * (there + here · cos θ) / sin θ from the corner.
+ */
+function inFrontOfCorner(part: FinishingPart, context: Context): readonly number[] | null {
+  const unit = context.kitchen.units.find((u) => part.of.includes(u.id) && cornerOf(u, context) !== null)
+  if (unit === undefined) return null
+  const end = cornerOf(unit, context)
+  const { frames } = context.survey
+  const at = frames.findIndex((frame) => frame.wall === unit.wall)
+  const round = frames[(at + (end === 'right' ? 1 : frames.length - 1)) % frames.length]
+  const angle = (end === 'right' ? frames[at] : round)?.cornerRight
+  const other = context.units.find((u) => u.wall === round?.wall && u.kind === unitBeside(unit))
+  const [degrees, here, there, length, width] = [
+    angle,
+    unit.depth,
+    other?.depth,
+    frames[at]?.length,
+    part.width,
+  ].map((figure) => (figure === undefined ? undefined : valueOf(figure)))
+  if (degrees === undefined || here === undefined || there === undefined) return null
+  if (length === undefined || width === undefined) return null
+  const front = valueOf(unit.front) ?? 0
+  const turn = (degrees * Math.PI) / 180
+  const meets = (there + front + (here + front) * Math.cos(turn)) / Math.sin(turn)
+  return end === 'right' ? [length - meets - width, length - meets] : [meets, meets + width]
+}
+
+const unitBeside = (corner: Unit) => (corner.kind === 'corner-wall' ? 'wall' : 'base')
+
+/** Cornices on top of their units, pelmets under their front edges. */
+function trimBodies(part: FinishingPart, context: Context): readonly FittedPart[] {
+  const tall = valueOf(part.height)
+  if (tall === undefined) return []
+  const isPelmet = part.kind === 'pelmet'
+  return runsOf(context, part.of).flatMap((run, i) => {
+    const tops = run.units.flatMap((u) => valueOf(u.top) ?? [])
+    if (tops.length < run.units.length) return []
+    const bottom = isPelmet ? run.underside - tall : Math.max(...tops)
+    const near = isPelmet ? run.depth - BOARD : 0
+    const box = { left: run.left, right: run.right, near, far: run.depth, bottom, top: bottom + tall }
+    return [{ ...onWall(part, context, run, i), ...against(context, run.wall, box) }]
+  })
+}
+
+/** Upstands and splashbacks on the worktop, against the wall. */
+function backBodies(part: FinishingPart, context: Context): readonly FittedPart[] {
+  const tall = valueOf(part.height)
+  const bottom = height(context, 'worktop-top')
+  if (tall === undefined || bottom === undefined) return []
+  const far = valueOf(part.depth) ?? BOARD
+  return runsOf(context, part.of).map((run, i) => {
+    const box = { left: run.left, right: run.right, near: 0, far, bottom, top: bottom + tall }
+    return { ...onWall(part, context, run, i), ...against(context, run.wall, box) }
+  })
+}
+
+/** One body of a part for each wall it runs along. */
+function onWall(part: FinishingPart, context: Context, run: Run, i: number) {
+  return {
+    ...named(part, context),
+    part: i === 0 ? part.id : `${part.id}+${run.wall}`,
+    of: run.units.map((u) => u.unit),
+  }
 }
 
 function plinthBodies(part: FinishingPart, context: Context): readonly FittedPart[] {
@@ -125,10 +215,7 @@ function plinthBodies(part: FinishingPart, context: Context): readonly FittedPar
   if (tall === undefined) return []
   const setBack = valueOf(part.setBack) ?? 50
   return runsOf(context, part.of).map((run, i) => ({
-    part: i === 0 ? part.id : `${part.id}+${run.wall}`,
-    name: part.name ?? 'plinth',
-    kind: 'plinth' as const,
-    of: run.units.map((u) => u.unit),
+    ...onWall(part, context, run, i),
     ...against(context, run.wall, {
       left: run.left,
       right: run.right,
@@ -140,42 +227,16 @@ function plinthBodies(part: FinishingPart, context: Context): readonly FittedPar
   }))
 }
 
-/** Doors side by side from hinge to hinge, drawers one above another, all on the face of the carcass. */
-function frontBodies(unit: Unit, context: Context): readonly FittedPart[] {
-  const planned = context.units.find((u) => u.unit === unit.id)
-  const [width, tall, depth, thick] = [unit.width, unit.height, unit.depth, unit.front].map(valueOf)
-  if (planned === undefined || planned.pose === null || width === undefined || tall === undefined) return []
-  if (depth === undefined || thick === undefined || unit.doors.length + unit.drawers.length === 0) return []
-  const pose = planned.pose
-  const front = (id: string, box: Omit<LocalBox, 'y0' | 'y1'>): FittedPart => ({
-    part: `${unit.id}.${id}`,
-    name: `${planned.name}, front`,
-    kind: 'front',
-    of: [unit.id],
-    pose,
-    solid: [{ ...box, y0: depth, y1: depth + thick }],
-  })
-  const shut = 1.5
-  const doors = unit.doors.map((door, i) => {
-    const each = width / unit.doors.length
-    const doorTall = valueOf(door.height) ?? tall
-    return front(door.id, {
-      x0: i * each + shut,
-      x1: (i + 1) * each - shut,
-      z0: shut,
-      z1: Math.min(tall, doorTall) - shut,
-    })
-  })
-  let top = tall
-  const drawers = unit.drawers.map((drawer) => {
-    const each = valueOf(drawer.height) ?? tall / unit.drawers.length
-    top -= each
-    return front(drawer.id, {
-      x0: shut,
-      x1: width - shut,
-      z0: Math.max(0, top) + shut,
-      z1: top + each - shut,
-    })
-  })
-  return [...doors, ...drawers]
+/** At which end of its wall a corner unit stands; null for other units, and while it is not known. */
+function cornerOf(unit: Unit, { units, survey }: Context): 'left' | 'right' | null {
+  if (unit.kind !== 'corner-base' && unit.kind !== 'corner-wall') return null
+  if (hasValue(unit.returnLeft)) return 'left'
+  if (hasValue(unit.returnRight)) return 'right'
+  const planned = units.find((u) => u.unit === unit.id)
+  const length = survey.frame(unit.wall)?.length
+  const [long, left, right] = [length, planned?.left, planned?.right].map((f) =>
+    f === undefined ? undefined : valueOf(f),
+  )
+  if (long === undefined || left === undefined || right === undefined) return null
+  return left <= long - right ? 'left' : 'right'
 }

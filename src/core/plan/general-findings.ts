@@ -2,8 +2,10 @@ import { type Figure, sortedIds } from '../figure'
 import type { Kitchen } from '../kitchen/schema'
 import { message } from '../message'
 import type { RegionPack } from '../region/region'
+import { factName } from '../words/fact-name'
 import { figuresIn } from './figures-in'
 import { finding } from './finding'
+import { namesOf } from './names-of'
 import type { Finding, Hole, UnitPlan } from './types'
 
 /** What is to be said of the kitchen as a whole: no region chosen, sizes assumed. */
@@ -14,6 +16,16 @@ export function generalFindings(
   holes: readonly Hole[],
 ): readonly Finding[] {
   return [...regionNotChosen(region), ...assumedFigures(kitchen, units, holes)]
+}
+
+/** Said at most; the rest stands on the sheet of what was assumed. */
+const MOST_SAID = 12
+
+function someOf(ids: readonly string[], kitchen: Kitchen): string {
+  const names = namesOf(kitchen)
+  const said = [...new Set(ids.map((id) => factName(id, names)))]
+  const rest = said.length - MOST_SAID
+  return `${said.slice(0, MOST_SAID).join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`
 }
 
 function regionNotChosen(region: RegionPack | null): readonly Finding[] {
@@ -58,7 +70,7 @@ function assumedFigures(
       say:
         ids.length === 0
           ? message('assumed-figures.resting', { count: resting.length })
-          : message('assumed-figures', { count: ids.length, which: ids.slice(0, 12).join(', ') }),
+          : message('assumed-figures', { count: ids.length, which: someOf(ids, kitchen) }),
       from: ids,
       basis: {
         kind: 'common-practice',

@@ -1,10 +1,14 @@
 import { hasValue, type InputId } from '../figure'
 import { message } from '../message'
+import { type FactNames, factName } from '../words/fact-name'
 import { tellingFigures } from './figures-in'
 import type { Plan, WhatToMeasure } from './types'
 
 /** What is still to be measured or asked, the fact that holds up the most figures first; ties by id. */
-export function measureNext(plan: Omit<Plan, 'measureNext' | 'changes'>): readonly WhatToMeasure[] {
+export function measureNext(
+  plan: Omit<Plan, 'measureNext' | 'changes'>,
+  names: FactNames,
+): readonly WhatToMeasure[] {
   const worth = new Map<InputId, number>()
   for (const figure of tellingFigures(plan).values()) {
     if (hasValue(figure)) continue
@@ -12,5 +16,12 @@ export function measureNext(plan: Omit<Plan, 'measureNext' | 'changes'>): readon
   }
   return [...worth]
     .sort(([a, na], [b, nb]) => nb - na || (a < b ? -1 : 1))
-    .map(([input, settles]) => ({ input, settles, say: message('measure-this', { what: input, settles }) }))
+    .map(([input, settles]) => ({
+      input,
+      settles,
+      say: message(settles === 1 ? 'measure-this.one' : 'measure-this', {
+        what: factName(input, names),
+        settles,
+      }),
+    }))
 }

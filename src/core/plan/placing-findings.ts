@@ -13,9 +13,10 @@ export function placingFindings(
   paths: CandidatePaths,
   standUps: ReadonlyMap<string, StandUpChoice>,
   units: readonly UnitPosition[],
+  nameOf: ReadonlyMap<string, string>,
+  judgedElsewhere: (unit: string, box: string) => boolean,
 ): readonly Finding[] {
   const wallOf = new Map(units.map((u) => [u.unit.id, u.unit.wall]))
-  const nameOf = new Map(units.map((u) => [u.unit.id, u.name]))
   const where = (unit: string) => ({ wall: wallOf.get(unit) ?? '' })
   return [
     ...[...standUps].flatMap(([unit, choice]) =>
@@ -32,7 +33,9 @@ export function placingFindings(
         basis: geometry,
       }),
     ),
-    ...paths.overlaps.map((o) => overlapFinding(o, nameOf)),
+    ...paths.overlaps
+      .filter((o) => o.with.kind !== 'obstacle' || !judgedElsewhere(o.unit, o.with.id))
+      .map((o) => overlapFinding(o, nameOf)),
   ]
 }
 

@@ -23,6 +23,7 @@ import { fittedParts } from './fitted-parts'
 import { generalFindings } from './general-findings'
 import { withHoldPoints } from './hold-points'
 import { measureNext } from './measure-next'
+import { namesOf } from './names-of'
 import { obstacles } from './obstacles'
 import { siteOf } from './site'
 import { standUps, stoodUpAsChosen } from './stand-ups'
@@ -180,7 +181,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     order: arranged.value.report,
     findings: found,
   }
-  return ok({ ...made, measureNext: measureNext(made), changes: [] })
+  return ok({ ...made, measureNext: measureNext(made, namesOf(kitchen)), changes: [] })
 }
 
 /** Findings once each, in order of their ids. */

@@ -1,8 +1,20 @@
-import { hasValue } from '../figure'
+import { type Figure, hasValue } from '../figure'
+import { message } from '../message'
 import { why, whyNotFirst } from '../order/why'
+import { footName } from '../units/foot-name'
+import { type StudPlace, studName } from '../units/stud-name'
 import { figureText } from '../words/format'
 import { say } from '../words/say'
-import type { Finding, NoPlan, Operation, OrderReason, Plan } from './types'
+import type {
+  Finding,
+  Hole,
+  NamedFigure,
+  NoPlan,
+  Operation,
+  OperationCheck,
+  OrderReason,
+  Plan,
+} from './types'
 
 /** A plan as text a person can read from top to bottom: findings, heights, legs, holes, and the work in order. */
 export function readablePlan(plan: Plan): string {
@@ -31,13 +43,14 @@ function section(title: string, lines: readonly string[]): readonly string[] {
 }
 
 function findingLine(f: Finding): string {
-  return `${f.weight.toUpperCase()}${f.dangerous ? ' (dangerous)' : ''} ${f.id}\n      ${say(f.say)}${f.ask === null ? '' : ` ${say(f.ask)}`}`
+  const ways = f.waysOut.map((way) => `\n      Way out (${way.cost}): ${say(way.say)}`)
+  return `${f.weight.toUpperCase()}${f.dangerous ? ' (dangerous)' : ''}  [${f.id}]\n      ${say(f.say)}${f.ask === null ? '' : ` ${say(f.ask)}`}${ways.join('')}`
 }
 
 function heightLines(plan: Plan): readonly string[] {
   return plan.heights.values.map((v) => {
     const ends = [v.lowest, v.highest].map((end) => (end === null ? 'open' : String(end)))
-    return `${v.of}: ${figureText(v.height, { signed: true })}  (room ${ends.join(' to ')}${v.marginal ? ', marginal: measure again' : ''})`
+    return `${say(message(`height-name.${v.of}`))}: ${figureText(v.height, { signed: true })}  (room ${ends.join(' to ')}${v.marginal ? ', marginal: measure again' : ''})`
   })
 }
 
@@ -45,14 +58,15 @@ function legLines(plan: Plan): readonly string[] {
   return plan.units.flatMap((u) =>
     u.legs.map(
       (leg) =>
-        `${u.name}, ${leg.foot}: ${figureText(leg.extension, { withPm: true })}${leg.within === 'yes' ? '' : ` (${leg.within})`}`,
+        `${u.name}, ${legName(u, leg)}: ${figureText(leg.extension, { withPm: true })}${leg.within === 'yes' ? '' : ` (${leg.within})`}`,
     ),
   )
 }
 
 function holeLines(plan: Plan): readonly string[] {
   return plan.holes.map((h) => {
-    const head = `${h.number === null ? 'no' : h.number} ${h.id}, wall ${h.wall}: ${figureText(h.along)}, ${figureText(h.height, { signed: true })}, depth ${figureText(h.depth, { withPm: true })}`
+    const number = h.number === null ? 'No hole' : `Hole ${h.number}`
+    const head = `${number}, ${wallName(plan, h.wall)}, ${holeFor(plan, h)}: ${figureText(h.along)}, ${figureText(h.height, { signed: true })}, depth ${figureText(h.depth, { withPm: true })}  [${h.id}]`
     return `${head}. ${h.verdict}${h.against.length === 0 ? '' : `: ${h.against.map((m) => say(m)).join(' ')}`}`
   })
 }
@@ -77,16 +91,68 @@ function operationLines(plan: Plan): readonly string[] {
 
 function operationLine(plan: Plan, o: Operation, i: number): string {
   const reason = plan.reasons.find((r) => r.after === o.id && r.hard)
-  const figures = o.figures.map(
-    (f) =>
-      `${say(f.label)}: ${hasValue(f.figure) ? figureText(f.figure, { signed: f.label.key.endsWith('-from-line') }) : 'not known yet'}`,
-  )
   const lines = [
     `${String(i + 1).padStart(3)} ${say(o.title)}  [${o.id}]${o.done ? ' done' : ''}${o.holdPoint ? ' HOLD POINT' : ''}`,
-    ...(figures.length === 0 ? [] : [`      ${figures.join('; ')}`]),
+    `      ${o.does.map((m) => say(m)).join(' ')}`,
+    ...o.figures.map((f) => `      · ${figureLine(f)}`),
+    ...o.checks.map((c) => `      ✓ ${checkLine(c)}`),
+    ...o.cautions.map((c) => `      ! ${say(c.say)}`),
     ...(reason === undefined ? [] : [`      because ${say(reason.because)}`]),
   ]
   return lines.join('\n  ')
+}
+
+const SIGNED = /^label\.(height\..+|high-point|hole-height|timber-height|underside|top|rail-edge)$/
+
+function figureLine({ label, figure }: NamedFigure): string {
+  return `${say(label)}: ${figureText(figure, { signed: SIGNED.test(label.key) })}`
+}
+
+/** What is asked, and the answer it should have: so somebody new to it can see that it is right. */
+function checkLine({ ask, target, tolerance }: OperationCheck): string {
+  if (target === null) return say(ask)
+  const within = tolerance === null ? '' : `, within ${figureText(tolerance)}`
+  return `${say(ask)} ${isHeight(ask.key) ? figureText(target, { signed: true }) : figureText(target)}${within}.`
+}
+
+/** Checks that ask for a height from the line. */
+const isHeight = (key: string): boolean => /to-line|tops-to-line|worktop-height/.test(key)
+
+function wallName({ walls }: Pick<Plan, 'walls'>, id: string): string {
+  return walls.find((wall) => wall.wall === id)?.name ?? `wall ${id}`
+}
+
+type PlannedUnit = Plan['units'][number]
+
+function legName({ width, depth }: PlannedUnit, leg: PlannedUnit['legs'][number]): string {
+  const value = (figure: Figure) => (hasValue(figure) ? figure.value : null)
+  return footName(leg.foot, { x: leg.x, y: leg.y, width: value(width), depth: value(depth) })
+}
+
+const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
+  rail: 'rail of',
+  plate: 'plate of',
+  'second-fixing': 'second fixing of',
+  'base-bracket': 'bracket of',
+  'tall-restraint': 'holding back',
+  'back-rail': 'back rail of',
+  cleat: 'cleat of',
+  joining: 'joining',
+}
+
+/** What a hole is for and what it goes into, by names. */
+function holeFor(plan: Plan, hole: Hole): string {
+  const names = hole.for.map((id) => plan.units.find((u) => u.unit === id)?.name ?? id)
+  const studs = studsOf(plan, hole.wall)
+  const into =
+    hole.stud !== null && studs.some((s) => s.id === hole.stud) ? `, ${studName(studs, hole.stud)}` : ''
+  return `${PURPOSES[hole.purpose]} ${names.join(', ')}${into}`
+}
+
+function studsOf({ marks }: Plan, wall: string): readonly StudPlace[] {
+  return marks
+    .filter((mark) => mark.kind === 'stud' && mark.wall === wall)
+    .map((mark) => ({ id: mark.about.split('.').at(-1) ?? '', centre: mark.along }))
 }
 
 function reasonLine(r: OrderReason): string {

@@ -1,10 +1,12 @@
-import { hasValue } from '../figure'
+import { hasValue, known } from '../figure'
 import { compareIds } from '../kitchen/normalise'
 import type { OperationContext } from '../operations/operation-context'
 import type { Site } from '../rules/rule'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
 import type { Obstacle, Operation, UnitPlan } from './types'
+
+const ON_THE_FACE = known(0, 0, 'mm', [], { kind: 'geometry', why: 'on the face of the wall' })
 
 /** What has been worked out of a kitchen, laid out for the rules of the trade: look-ups by id, units along their walls. */
 export function siteOf(
@@ -34,6 +36,7 @@ export function siteOf(
       if (appliance !== undefined) return appliance.name ?? `the ${appliance.kind.replaceAll('-', ' ')}`
       return names.get(id) ?? survey.frame(id)?.name ?? id
     },
+    onFace: (wall, along, height) => survey.height(height, { wall, along, out: ON_THE_FACE }),
     along: (wall) =>
       context.units
         .filter((unit) => unit.wall === wall && hasValue(unit.left))

@@ -27,7 +27,7 @@ const between = (at: Figure, low: Figure, high: Figure): boolean =>
 /** The unit of its own wall that covers it: across, up, and further out than it. */
 function coveredBy(site: Site, point: AccessPoint): UnitPlan | undefined {
   const along = site.survey.along(point.wall, point.along)
-  const height = site.survey.height(point.height)
+  const height = site.onFace(point.wall, along, point.height)
   return site
     .along(point.wall)
     .find(
@@ -66,7 +66,7 @@ export const rule: Rule = {
           about: [unit.unit],
           weight: 'stop',
           said: ['covered', { what: WHAT[point.kind], wall: site.name(point.wall), unit: name, along }],
-          where: { wall: point.wall, along, height: site.survey.height(point.height) },
+          where: { wall: point.wall, along, height: site.onFace(point.wall, along, point.height) },
           from: [factId('access', point.id, 'panel'), ...unit.left.from, ...unit.right.from],
           ask: ['ask', { unit: name }],
           waysOut: [

@@ -1,7 +1,7 @@
 import { type Basis, derive, type Figure, hasValue, type ValueFigure } from '../figure'
 import type { FinishingPart } from '../kitchen/schema'
-import type { UnitPlan } from '../plan/types'
 import { overLimit } from '../placing/over-limit'
+import type { UnitPlan } from '../plan/types'
 import { sum } from '../survey/sum'
 import { partName } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
@@ -9,6 +9,8 @@ import type { Found, Rule, Site } from './rule'
 /** A gap that grows by more than this from one end to the other is seen, and so near the ceiling that it is. Common practice. */
 const SEEN = 5
 const NEAR_THE_CEILING = 100
+/** Units with more than this between them are not one row. Common practice. */
+const APART = 100
 const seen: Basis = {
   kind: 'common-practice',
   why: 'a gap under the ceiling of less than 100 mm that grows by more than 5 mm is seen',
@@ -39,6 +41,22 @@ function gapsOver(site: Site, units: readonly UnitPlan[]): readonly Gap[] {
   })
 }
 
+/** Units that stand or hang side by side, row by row: an eye does not carry a line over a wide gap. */
+function rowsOf(units: readonly UnitPlan[]): readonly (readonly UnitPlan[])[] {
+  const rows: UnitPlan[][] = []
+  for (const unit of units) {
+    const last = rows.at(-1)?.at(-1)
+    const isNext =
+      last !== undefined &&
+      hasValue(last.right) &&
+      hasValue(unit.left) &&
+      unit.left.value - last.right.value < APART
+    if (isNext) rows.at(-1)?.push(unit)
+    else rows.push([unit])
+  }
+  return rows
+}
+
 /** A stretch of high units on one wall, and the cornice over them if one is listed. */
 function judged(site: Site, wall: string, units: readonly UnitPlan[], cornice?: FinishingPart): Found | null {
   const gaps = [...gapsOver(site, units)].sort((a, b) => a.gap.value - b.gap.value)
@@ -48,7 +66,8 @@ function judged(site: Site, wall: string, units: readonly UnitPlan[], cornice?: 
   const where = { wall, along: narrow.along, height: narrow.unit.top }
   const ends = { wall: site.name(wall), at: narrow.along, least: narrow.gap, most: wide.gap, far: wide.along }
   const about = [...(cornice === undefined ? [] : [cornice.id]), narrow.unit.unit, wide.unit.unit]
-  const common = { subjects: [cornice?.id ?? wall, wall], about, where }
+  const first = units[0]?.unit ?? wall
+  const common = { subjects: [cornice?.id ?? first, wall], about, where }
   if (cornice !== undefined && what !== undefined && hasValue(cornice.height)) {
     const over = sum('mm', rule.basis, [cornice.height], [narrow.gap])
     const stands = overLimit(over)
@@ -61,7 +80,8 @@ function judged(site: Site, wall: string, units: readonly UnitPlan[], cornice?: 
   const taper = derive('mm', seen, [wide.gap, narrow.gap], (w, n) => (w as number) - (n as number))
   if (!hasValue(taper) || taper.value - taper.pm <= SEEN) return null
   const over = cornice !== undefined && hasValue(cornice.height) ? cornice.height.value : 0
-  if (narrow.gap.value - over > NEAR_THE_CEILING) return null
+  // Where there is no gap at all, that they do not fit is said elsewhere.
+  if (narrow.gap.value <= 0 || narrow.gap.value - over > NEAR_THE_CEILING) return null
   const values = { ...ends, taper }
   return { ...common, weight: 'warn', said: ['taper', values], basis: seen, ask: ['ask.taper'] }
 }
@@ -84,18 +104,22 @@ export const rule: Rule = {
     taper:
       'The gap over the units on {wall} grows from {least} at {at} to {most} at {far} along the wall: {taper}. So near the ceiling this is seen.',
     ask: 'A lower cornice, or units set lower. A cornice is not cut thinner from above.',
-    'ask.taper': 'Plan a strip over the units, cut to the ceiling, or leave the gap wide and even to the eye.',
+    'ask.taper':
+      'Plan a strip over the units, cut to the ceiling, or leave the gap wide and even to the eye.',
   },
   check: (site) =>
     site.kitchen.walls.flatMap(({ id: wall }) => {
       const high = site.along(wall).filter(({ kind }) => HIGH.includes(kind))
       const cornices = site.kitchen.finishing.filter(({ kind }) => kind === 'cornice')
-      const under = cornices.map((cornice) => ({ cornice, units: high.filter(({ unit }) => cornice.of.includes(unit)) }))
+      const under = cornices.map((cornice) => ({
+        cornice,
+        units: high.filter(({ unit }) => cornice.of.includes(unit)),
+      }))
       const covered = under.flatMap(({ units }) => units)
       const bare = high.filter((unit) => !covered.includes(unit))
       return [
         ...under.flatMap(({ cornice, units }) => judged(site, wall, units, cornice) ?? []),
-        ...(judged(site, wall, bare) === null ? [] : [judged(site, wall, bare) as Found]),
+        ...rowsOf(bare).flatMap((units) => judged(site, wall, units) ?? []),
       ]
     }),
 }

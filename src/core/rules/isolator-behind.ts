@@ -2,7 +2,7 @@ import { factId } from '../kitchen/fact-id'
 import { both, liesBetween } from '../survey/between'
 import type { Found, Rule, Site } from './rule'
 
-const CUTS_OFF: readonly string[] = ['spur', 'isolator', 'cooker-outlet', 'consumer-unit']
+const CUTS_OFF: readonly string[] = ['spur', 'isolator', 'consumer-unit']
 
 function onWall(site: Site, wall: Site['kitchen']['walls'][number]): readonly Found[] {
   const spaces = site.along(wall.id).filter(({ kind }) => kind === 'appliance-space')
@@ -10,7 +10,7 @@ function onWall(site: Site, wall: Site['kitchen']['walls'][number]): readonly Fo
     .filter(({ kind, face }) => face === 'room' && CUTS_OFF.includes(kind))
     .flatMap((accessory) => {
       const along = site.survey.along(wall.id, accessory.along)
-      const height = site.survey.height(accessory.height)
+      const height = site.onFace(wall.id, along, accessory.height)
       return spaces.flatMap((space): readonly Found[] => {
         const lies = both(
           liesBetween(along, space.left, space.right),

@@ -7,9 +7,12 @@ import type { Found, Rule, Site } from './rule'
 
 function judged(site: Site, wall: string, accessory: Accessory, unit: UnitPlan): readonly Found[] {
   const along = site.survey.along(wall, accessory.along)
-  const height = site.survey.height(accessory.height)
+  const height = site.onFace(wall, along, accessory.height)
   const lies = both(liesBetween(along, unit.left, unit.right), liesBetween(height, unit.underside, unit.top))
-  const space = site.stated(unit.unit)?.void
+  const stated = site.stated(unit.unit)
+  const space = stated?.void
+  // Cut round, it may reach into a cupboard; into drawers it may not.
+  if (accessory.cutOut === true && stated?.drawers.length === 0) return []
   if (lies === 'no' || space === undefined) return []
   const over = derive(
     'mm',
@@ -39,8 +42,15 @@ function judged(site: Site, wall: string, accessory: Accessory, unit: UnitPlan):
       ],
       figures: [over, along, height],
       where: { wall, along, height },
-      from: [factId('walls', wall, 'accessories', accessory.id, 'live')],
+      from: ['live', 'cutOut'].map((key) => factId('walls', wall, 'accessories', accessory.id, key)),
       ask: ['ask'],
+      waysOut: [
+        {
+          said: ['cut', { unit: site.name(unit.unit) }],
+          cost: 'an hour',
+          edits: [{ set: factId('walls', wall, 'accessories', accessory.id, 'cutOut'), to: true }],
+        },
+      ],
     },
   ]
 }
@@ -58,6 +68,7 @@ export const rule: Rule = {
     near: 'The {kind} on {wall}, at {along} from its left corner, is behind {unit} and {state}. Whether the space behind the back holds it is too near to tell.',
     'not-known':
       'The {kind} on {wall}, at {along} from its left corner, will be behind {unit}, and is {state}. Nobody has said how far it stands out.',
+    cut: 'Cut the back of {unit} round it, where it can be reached from inside.',
     ask: 'An electrician: taken out and its cable ended, or moved to where it can be reached.',
   },
   check: (site) =>

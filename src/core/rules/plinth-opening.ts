@@ -1,9 +1,9 @@
 import { derive, type Figure, hasValue, type ValueFigure } from '../figure'
 import { heightNamed } from '../heights/height-named'
 import type { FinishingPart } from '../kitchen/schema'
-import type { UnitPlan } from '../plan/types'
 import { overLimit } from '../placing/over-limit'
 import { type PlinthEnd, plinthEndsOf } from '../placing/plinth-line'
+import type { UnitPlan } from '../plan/types'
 import { partName } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
 

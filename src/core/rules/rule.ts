@@ -1,5 +1,5 @@
-import type { Basis, Figure, InputId } from '../figure'
-import type { Kitchen, Unit, Wall } from '../kitchen/schema'
+import { type Basis, derive, type Figure, hasValue, type InputId } from '../figure'
+import type { HeightPosition, Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Message, MessageValue } from '../message'
 import type { OperationContext } from '../operations/operation-context'
 import { finding } from '../plan/finding'
@@ -25,6 +25,8 @@ export interface Site extends Omit<OperationContext, 'survey'> {
   readonly wall: (id: string) => Wall | undefined
   /** The name of a unit, appliance, wall or part as it is said: "wall unit 3", "Garden wall". */
   readonly name: (id: string) => string
+  /** The height of something on the face of a wall, from the line, however it was read. */
+  readonly onFace: (wall: string, along: Figure, height: HeightPosition) => Figure
   /** Units of a wall from left to right whose place is known; spaces for appliances among them. */
   readonly along: (wall: string) => readonly UnitPlan[]
 }
@@ -108,4 +110,24 @@ export function findingsOf(rule: Rule, site: Site): readonly Finding[] {
       waysOut: (found.waysOut ?? []).map((way) => wayOut(rule, way)),
     })
   })
+}
+
+/**
+ * What a margin (room less what is needed) says: `short` when it is missing by more than the readings can be out, `near`
+ * when they cannot tell, `not-known` when a figure of it is; null when there is room.
+ */
+export function margin(left: Figure): 'short' | 'near' | 'not-known' | null {
+  if (!hasValue(left)) return 'not-known'
+  if (left.value >= left.pm) return null
+  return left.value < -left.pm ? 'short' : 'near'
+}
+
+/** Room less what is needed. */
+export function lessThan(room: Figure, needed: Figure, why: string): Figure {
+  return derive(room.unit, { kind: 'geometry', why }, [room, needed], (r, n) => (r as number) - (n as number))
+}
+
+/** How much is missing, as it is said: the margin the other way round. */
+export function missing(left: Figure): Figure {
+  return derive(left.unit, left.basis, [left], (l) => -(l as number))
 }

@@ -20,7 +20,7 @@ function room(site: Site, space: UnitPlan, accessory: Accessory): Figure | null 
 
 function judged(site: Site, wall: string, accessory: Accessory, space: UnitPlan): readonly Found[] {
   const along = site.survey.along(wall, accessory.along)
-  const height = site.survey.height(accessory.height)
+  const height = site.onFace(wall, along, accessory.height)
   const lies = both(
     liesBetween(along, space.left, space.right),
     liesBetween(height, space.underside, space.top),

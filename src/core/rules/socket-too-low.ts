@@ -1,9 +1,9 @@
 import { type Basis, derive, type Figure, hasValue, known } from '../figure'
-import { factId } from '../kitchen/fact-id'
 import { heightNamed } from '../heights/height-named'
+import { factId } from '../kitchen/fact-id'
 import type { Accessory, FinishingPart } from '../kitchen/schema'
 import { overLimit } from '../placing/over-limit'
-import { type WorktopRun, worktopRuns } from '../placing/worktop-runs'
+import { passes, type WorktopRun, worktopRuns } from '../placing/worktop-runs'
 import { sum } from '../survey/sum'
 import type { Found, Rule, Site, Way } from './rule'
 
@@ -15,14 +15,8 @@ const guide: Basis = {
   where: 'socket outlets over a worktop',
 }
 const plate: Basis = { kind: 'geometry', why: 'the edges of its plate, half its size from its centre' }
+const NOTHING = known(0, 0, 'mm', [], plate)
 const half = (whole: Figure): Figure => derive('mm', plate, [whole], (w) => (w as number) / 2)
-
-/** Whether any of its plate lies before a stretch of worktop. */
-function isBehind(along: Figure, width: Figure, { left, right }: WorktopRun): boolean {
-  if (!hasValue(along) || !hasValue(left) || !hasValue(right)) return false
-  const reach = hasValue(width) ? width.value / 2 : 0
-  return along.value + reach > left.value && along.value - reach < right.value
-}
 
 /** The upstand on a stretch of worktop, if one is listed. */
 function upstandOn({ kitchen, unit }: Site, { wall, worktop }: WorktopRun): FinishingPart | undefined {
@@ -47,12 +41,14 @@ function platesAt(site: Site, run: WorktopRun): readonly Plate[] {
   const baseTop = heightNamed(site.heights, 'base-top')
   return (site.wall(run.wall)?.accessories ?? []).flatMap((accessory): readonly Plate[] => {
     const along = site.survey.along(run.wall, accessory.along)
-    const height = site.survey.height(accessory.height)
+    const height = site.survey.height(accessory.height, { wall: run.wall, along, out: NOTHING })
     const top = sum('mm', plate, [height, half(accessory.tall)])
     const bottom = sum('mm', plate, [height], [half(accessory.tall)])
     // One that lies wholly under the worktop is in the back of a unit, and another rule's.
     const isUnder = overLimit(sum('mm', plate, [baseTop], [top])) === 'over'
-    const isHere = accessory.face === 'room' && isBehind(along, accessory.width, run) && !isUnder
+    const halfWide = hasValue(accessory.width) ? half(accessory.width) : NOTHING
+    const [left, right] = [sum('mm', plate, [along], [halfWide]), sum('mm', plate, [along, halfWide])]
+    const isHere = accessory.face === 'room' && passes(run, left, right) && !isUnder
     return isHere ? [{ run, accessory, along, height, bottom }] : []
   })
 }
@@ -90,16 +86,41 @@ function judged(site: Site, one: Plate): Found | null {
   if (upstand !== undefined && overLimit(behindUpstand) !== 'within') {
     if (!hasValue(behindUpstand)) {
       const from = [factId('finishing', upstand.id, 'height')]
-      return isLow ? { ...common, weight: 'ask', said: ['upstand-not-known', { ...values, gap }], from } : null
+      return isLow
+        ? { ...common, weight: 'ask', said: ['upstand-not-known', { ...values, gap }], from }
+        : null
     }
     const said = overLimit(behindUpstand) === 'over' ? 'behind-upstand' : 'near-upstand'
     const off: Way = { said: ['off'], cost: 'minutes', edits: [{ remove: factId('finishing', upstand.id) }] }
     const waysOut = [off, ...moved(one, behindUpstand)]
     return { ...common, weight: 'ask', said: [said, { ...values, over: behindUpstand }], waysOut }
   }
-  if (!isLow) return null
+  return null
+}
+
+/** Those that are nearer over the worktop than a guide has it for new ones, told together. */
+function nearOver(site: Site, plates: readonly Plate[]): readonly Found[] {
+  const top = heightNamed(site.heights, 'worktop-top')
+  const near = plates.flatMap((one) => {
+    const gap = sum('mm', guide, [one.bottom], [top])
+    return hasValue(gap) && gap.value >= 0 && gap.value + gap.pm < OVER_WORKTOP ? [{ ...one, gap }] : []
+  })
+  const [lowest] = [...near].sort((a, b) => a.gap.value - b.gap.value)
+  if (lowest === undefined) return []
+  const { run, along, height, gap } = lowest
   const asked = known(OVER_WORKTOP, 0, 'mm', [], guide)
-  return { ...common, weight: 'note', said: ['low', { ...values, gap, asked }], basis: guide }
+  const values = { count: near.length, wall: site.name(run.wall), along, gap, asked }
+  return [
+    {
+      subjects: ['worktop'],
+      about: [...new Set(near.map((one) => one.run.wall))],
+      weight: 'note',
+      said: [near.length === 1 ? 'one-near' : 'near', values],
+      where: { wall: run.wall, along, height },
+      figures: near.map((one) => one.gap),
+      basis: guide,
+    },
+  ]
 }
 
 /** F34: sockets and switches that come to lie behind the worktop or its upstand. */
@@ -123,13 +144,15 @@ export const rule: Rule = {
       'The {what} on {wall}, {along} from its left end, may touch the upstand. Readings this near cannot tell: measure the lower edge of its plate again.',
     'upstand-not-known':
       'The {what} on {wall}, {along} from its left end, is {gap} over the worktop. It is not known how high the upstand is.',
-    low: 'The {what} on {wall}, {along} from its left end, is {gap} over the worktop. A guide for new sockets asks for {asked}.',
+    'one-near':
+      'The socket or switch on {wall}, {along} from its left end, is {gap} over the worktop. A guide for new ones asks for {asked}.',
+    near: '{count} sockets and switches are nearer over the worktop than a guide for new ones asks for, {asked}. The lowest is on {wall}, {along} from its left end, {gap} over it.',
     ask: 'An electrician can move it. Ask before the wall is closed.',
     off: 'Leave the upstand off, or cut it round the plate.',
     move: 'Have it moved up by {over}, and a little more for the readings.',
   },
-  check: (site) =>
-    worktopRuns(site.kitchen, site.units).flatMap((run) =>
-      platesAt(site, run).flatMap((one) => judged(site, one) ?? []),
-    ),
+  check: (site) => {
+    const plates = worktopRuns(site.kitchen, site.units).flatMap((run) => platesAt(site, run))
+    return [...plates.flatMap((one) => judged(site, one) ?? []), ...nearOver(site, plates)]
+  },
 }

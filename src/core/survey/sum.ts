@@ -2,9 +2,9 @@ import type { Basis, Figure, FigureUnit, InputId, ValueFigure } from '../figure'
 import { hasValue, quantise, sortedIds } from '../figure'
 import { mergedIds } from '../ids'
 
-/** The figure, resting on these facts too: choices that make it exist. The same as `restingOn`, for lists in order. */
+/** The figure, resting on these facts too: choices that make it exist. */
 export function citing(figure: Figure, facts: readonly InputId[]): Figure {
-  const from = mergedIds([figure.from, facts])
+  const from = mergedIds([figure.from, sortedIds(facts)])
   return from === figure.from ? figure : { ...figure, from }
 }
 

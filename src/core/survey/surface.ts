@@ -1,6 +1,5 @@
 import { type Basis, type Figure, hasValue, type InputId, sortedIds, valueOf } from '../figure'
 import { convexHull } from '../geometry/convex-hull'
-import { fitPlane, heightOn } from '../geometry/plane'
 import { byPlace, cross, distance, leftOfLine, subtract } from '../geometry/point'
 import { distanceOutside } from '../geometry/polygon'
 import { distanceToSegment, shareAlong } from '../geometry/segment'
@@ -8,6 +7,7 @@ import { ON_EDGE, SAME_POINT } from '../geometry/tolerance'
 import { type Triangle, triangulate } from '../geometry/triangulate'
 import { mergedIds } from '../ids'
 import type { PlanPoint } from '../plan/types'
+import { planeBeyond, type Spot } from './beyond'
 import { type Frame, framesAlong, linksBetween, pointIn, type WallChains } from './wall-chain'
 import { workedFrom } from './worked'
 
@@ -45,10 +45,6 @@ const ON_READING = 1
 
 const onReading: Basis = { kind: 'geometry', why: 'read at this place' }
 const roundAbout: Basis = { kind: 'geometry', why: 'straight between the readings round this place' }
-const beyond: Basis = {
-  kind: 'geometry',
-  why: 'outside the readings: the least-squares plane through all of them',
-}
 const tooFew: Basis = { kind: 'geometry', why: 'a surface needs three readings not all in one line' }
 
 /**
@@ -70,6 +66,7 @@ export function surfaceThrough(
     return { sheet, point: pointIn(chains.frames[wall] as Frame, x, y) }
   }
   const idsOf = rememberedIds()
+  const beyond = planeBeyond(chains, sorted)
   return {
     readings: sorted,
     sheets,
@@ -78,11 +75,9 @@ export function surfaceThrough(
       const place = { wall, along, out }
       if (located === undefined) return workedFrom('mm', roundAbout, [along, out], () => 0)
       const support = supportOf(located.sheet, located.point)
-      const height =
-        support === undefined
-          ? heightBeyond(chains, place, sorted, located.sheet, list)
-          : heightFrom(chains, place, support, idsOf(support))
-      return sound(height, list)
+      if (support !== undefined) return sound(heightFrom(chains, place, support, idsOf(support)), list)
+      const hasPlane = located.sheet.triangles.length > 0
+      return hasPlane ? sound(beyond(place), list) : noPlane(chains, place, sorted, list)
     },
     outsideBy: (wall, along, out) => {
       const located = locate(wall, along, out)
@@ -108,12 +103,6 @@ function rememberedIds(): (support: readonly SurfaceReading[]) => readonly Input
     known.set(key, ids)
     return ids
   }
-}
-
-interface Spot {
-  readonly wall: number
-  readonly along: Figure
-  readonly out: Figure
 }
 
 function sheetOf(chains: WallChains, sorted: readonly SurfaceReading[], chain: number): Sheet {
@@ -159,17 +148,18 @@ function onOneReading({ points }: Sheet, p: PlanPoint): readonly number[] | unde
 }
 
 function amongTriangles({ triangles, points }: Sheet, p: PlanPoint): readonly number[] | undefined {
+  const leftOf = (i: number, k: number) => leftOfLine(points[i] as PlanPoint, points[k] as PlanPoint, p)
   for (const triangle of triangles) {
     const [a, b, c] = triangle
-    const edges: readonly (readonly [number, number])[] = [
-      [a, b],
-      [b, c],
-      [c, a],
-    ]
-    const off = edges.map(([i, k]) => leftOfLine(points[i] as PlanPoint, points[k] as PlanPoint, p))
-    if (off.some((left) => left < -ON_EDGE)) continue
-    const on = off.findIndex((left) => left <= ON_EDGE)
-    return on < 0 ? triangle : edges[on]
+    const ab = leftOf(a, b)
+    if (ab < -ON_EDGE) continue
+    const bc = leftOf(b, c)
+    if (bc < -ON_EDGE) continue
+    const ca = leftOf(c, a)
+    if (ca < -ON_EDGE) continue
+    if (ab <= ON_EDGE) return [a, b]
+    if (bc <= ON_EDGE) return [b, c]
+    return ca <= ON_EDGE ? [c, a] : triangle
   }
   return undefined
 }
@@ -189,8 +179,8 @@ function onALine({ triangles, points }: Sheet, p: PlanPoint): readonly number[] 
 /** What the places of one point and of several readings are worked from: their own figures, heights, then the links. */
 interface Ground {
   readonly inputs: readonly Figure[]
-  /** Place `i` on one plan, the point itself first, from the inputs' values. */
-  readonly pointAt: (values: readonly number[], i: number) => PlanPoint
+  /** The places on one plan, the point itself first, from the inputs' values. */
+  readonly pointsAt: (values: readonly number[]) => (i: number) => PlanPoint
   /** Where the heights of the readings begin among the inputs. */
   readonly heights: number
   /** Lengths and corners between the walls concerned. */
@@ -209,16 +199,15 @@ function groundOf(chains: WallChains, place: Spot, readings: readonly SurfaceRea
   const heights = 2 * spots.length
   const beforeLinks = heights + readings.length
   const inputs = [...spots.flatMap(({ along, out }) => [along, out]), ...readings.map(({ z }) => z), ...links]
-  const onOneWall = (values: readonly number[], i: number): PlanPoint => ({
-    x: values[2 * i] as number,
-    y: values[2 * i + 1] as number,
-  })
-  const roundCorners = (values: readonly number[], i: number): PlanPoint => {
-    const wall = (walls[i] as number) - first
-    const frame = framesAlong(values.slice(beforeLinks, beforeLinks + 2 * wall))[wall] as Frame
-    return pointIn(frame, values[2 * i] as number, values[2 * i + 1] as number)
+  const pointsAt = (values: readonly number[]) => {
+    const frames = links.length === 0 ? undefined : framesAlong(values.slice(beforeLinks))
+    return (i: number): PlanPoint => {
+      const [along, out] = [values[2 * i] as number, values[2 * i + 1] as number]
+      const frame = frames?.[(walls[i] as number) - first]
+      return frame === undefined ? { x: along, y: out } : pointIn(frame, along, out)
+    }
   }
-  return { inputs, pointAt: links.length === 0 ? onOneWall : roundCorners, heights, links }
+  return { inputs, pointsAt, heights, links }
 }
 
 /** Height at a place from the one, two or three readings that hold it. */
@@ -228,15 +217,16 @@ function heightFrom(
   support: readonly SurfaceReading[],
   supportIds: readonly InputId[],
 ): Figure {
-  const { inputs, pointAt, heights, links } = groundOf(chains, place, support)
+  const { inputs, pointsAt, heights, links } = groundOf(chains, place, support)
   const from = mergedIds([supportIds, place.along.from, place.out.from, ...links.map((link) => link.from)])
   if (support.length === 1) {
     return workedFrom('mm', onReading, inputs, (values) => values[heights] as number, from)
   }
   const between = support.length === 2 ? betweenTwo : amongThree
   const work = (values: readonly number[]) => {
-    const corners = support.map((_, i) => ({ at: pointAt(values, i + 1), z: values[heights + i] as number }))
-    return between(pointAt(values, 0), corners)
+    const pointAt = pointsAt(values)
+    const corners = support.map((_, i) => ({ at: pointAt(i + 1), z: values[heights + i] as number }))
+    return between(pointAt(0), corners)
   }
   return workedFrom('mm', roundAbout, inputs, work, from)
 }
@@ -260,23 +250,15 @@ function amongThree(p: PlanPoint, corners: readonly Corner[]): number {
   return a.z + (cross(w, v) / whole) * (b.z - a.z) + (cross(u, w) / whole) * (c.z - a.z)
 }
 
-/** Height outside the readings: from all of them, wherever they were taken; unknown if any of them is. */
-function heightBeyond(
+/** Height outside readings that are too few, or all on one line, for a plane through them. */
+function noPlane(
   chains: WallChains,
   place: Spot,
   readings: readonly SurfaceReading[],
-  sheet: Sheet,
   list: InputId,
 ): Figure {
-  const { inputs, pointAt, heights } = groundOf(chains, place, readings)
-  if (sheet.triangles.length === 0) {
-    const from = mergedIds(inputs.map((input) => input.from))
-    const missing = inputs.flatMap((input) => (hasValue(input) ? [] : input.missing))
-    return { state: 'unknown', unit: 'mm', basis: tooFew, from, missing: sortedIds([...missing, list]) }
-  }
-  return workedFrom('mm', beyond, inputs, (values) => {
-    const samples = readings.map((_, i) => ({ at: pointAt(values, i + 1), z: values[heights + i] as number }))
-    const plane = fitPlane(samples)
-    return plane === null ? Number.NaN : heightOn(plane, pointAt(values, 0))
-  })
+  const { inputs } = groundOf(chains, place, readings)
+  const from = mergedIds(inputs.map((input) => input.from))
+  const missing = inputs.flatMap((input) => (hasValue(input) ? [] : input.missing))
+  return { state: 'unknown', unit: 'mm', basis: tooFew, from, missing: sortedIds([...missing, list]) }
 }

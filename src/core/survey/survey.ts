@@ -31,6 +31,8 @@ export interface Survey {
   readonly points: FloorSurface['points']
   readonly triangles: FloorSurface['triangles']
   readonly plane: FloorSurface['plane']
+  /** The ceiling over one place, straight between the readings round it. */
+  readonly ceilingAt: (wall: WallId, along: Figure, out: Figure) => Figure
   /** The lowest ceiling over a stretch of wall, from the wall out to `out`. */
   readonly ceilingOver: (wall: WallId, from: Figure, to: Figure, out: Figure) => Figure
   /** Corners of the room, clockwise; where the walls do not close, the last wall's right end too. Null: not all known. */
@@ -59,7 +61,10 @@ export function workOutSurvey(kitchen: Kitchen, _region: RegionPack | null): Sur
   }
 }
 
-type LookUps = Pick<Survey, 'along' | 'height' | 'toRoom' | 'floorAt' | 'floorOutsideBy' | 'ceilingOver'>
+type LookUps = Pick<
+  Survey,
+  'along' | 'height' | 'toRoom' | 'floorAt' | 'floorOutsideBy' | 'ceilingAt' | 'ceilingOver'
+>
 
 function lookUps(kitchen: Kitchen, chains: WallChains, floor: Surface): LookUps {
   const along = (wall: WallId, position: AlongPosition): Figure => {
@@ -87,6 +92,10 @@ function lookUps(kitchen: Kitchen, chains: WallChains, floor: Surface): LookUps 
     floorOutsideBy: (wall, at, out) => {
       const index = chains.indexOf.get(wall)
       return index === undefined ? null : floor.outsideBy(index, at, out)
+    },
+    ceilingAt: (wall, at, out) => {
+      const index = chains.indexOf.get(wall)
+      return index === undefined ? noSuchWall(wall) : ceiling.heightAt(index, at, out)
     },
     ceilingOver: (wall, from, to, out) => {
       const index = chains.indexOf.get(wall)

@@ -42,6 +42,11 @@ export interface Positions {
 
 const againstTheWall: Basis = { kind: 'geometry', why: 'against the wall where no stand-off is given' }
 
+/** Back of a unit's carcass out from the finished face: against the wall, unless its file says otherwise. */
+export function backOut({ standOff }: Pick<Unit, 'standOff'>): Figure {
+  return hasValue(standOff) ? standOff : known(0, 0, 'mm', [], againstTheWall)
+}
+
 /** Where every unit, panel and filler stands along its wall. */
 export function workOutPositions(kitchen: Kitchen, survey: Survey): Positions {
   const names = unitNames(kitchen)
@@ -60,7 +65,7 @@ export function workOutPositions(kitchen: Kitchen, survey: Survey): Positions {
       width: unit.width,
       height: unit.height,
       depth: unit.depth,
-      out: hasValue(unit.standOff) ? unit.standOff : known(0, 0, 'mm', [], againstTheWall),
+      out: backOut(unit),
       boxes: solidOf(unit),
     }
   })

@@ -92,7 +92,7 @@ export function figureText(figure: Figure, style: NumberStyle = {}): string {
   if (number === undefined || figure.state === 'unknown') return 'not known yet'
   const inch = figure.unit === 'mm' && style.display === 'inch'
   let unit = inch ? 'in' : UNIT_WORD[figure.unit]
-  if (figure.unit === 'turn') unit = Math.abs(figure.value) <= 1.125 ? 'turn' : 'turns'
+  if (figure.unit === 'turn') unit = Math.abs(figure.value) < 1.125 ? 'turn' : 'turns'
   const space = unit === '' || unit === '°' ? '' : ' '
   const pm =
     style.withPm === true && figure.pm > 0 ? ` ± ${grouped(String(Math.ceil(figure.pm * 10) / 10))}` : ''

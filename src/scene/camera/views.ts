@@ -34,6 +34,18 @@ export function makeViews(plan: Plan, aspect: number): Views {
   }
 }
 
+/** Views already worked out, by plan and shape of picture. Held only as long as the plan itself. */
+const worked = new WeakMap<Plan, Map<number, Views>>()
+
+/** The views of a plan as `makeViews` gives them, worked out once however often its picture is put up again. */
+export function viewsOf(plan: Plan, aspect: number): Views {
+  const ofPlan = worked.get(plan) ?? new Map<number, Views>()
+  worked.set(plan, ofPlan)
+  const views = ofPlan.get(aspect) ?? makeViews(plan, aspect)
+  ofPlan.set(aspect, views)
+  return views
+}
+
 /** Picture shapes are told apart in tenths, so that a small change of size turns nothing round. */
 export function roundedAspect(width: number, height: number): number {
   return height <= 0 ? 1 : Math.max(0.4, Math.round((width / height) * 10) / 10)

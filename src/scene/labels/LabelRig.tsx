@@ -18,6 +18,8 @@ export interface LabelObstacles {
   readonly marks: readonly RoomPoint[]
   /** Edges of the part in hand. */
   readonly edges: readonly (readonly [RoomPoint, RoomPoint])[]
+  /** Plates on the walls, by their corners. */
+  readonly plates: readonly (readonly RoomPoint[])[]
 }
 
 /** Half the size of a round mark, px. */
@@ -80,7 +82,8 @@ export function LabelRig({
         },
       ]
     })
-    const marks = obstacles.marks.map(shown).filter(isSpot).map(round)
+    const plates = obstacles.plates.map((p) => around(p.map(shown).filter(isSpot))).filter((r) => r !== null)
+    const marks = [...obstacles.marks.map(shown).filter(isSpot).map(round), ...plates]
     const edges = obstacles.edges.flatMap(([a, b]): Segment[] => {
       const [from, to] = [shown(a), shown(b)]
       return from === null || to === null ? [] : [{ from, to }]
@@ -97,6 +100,13 @@ export function LabelRig({
 
 function round({ x, y }: Spot): Rectangle {
   return { x: x - MARK, y: y - MARK, width: 2 * MARK, height: 2 * MARK }
+}
+
+function around(spots: readonly Spot[]): Rectangle | null {
+  if (spots.length === 0) return null
+  const [xs, ys] = [spots.map((s) => s.x), spots.map((s) => s.y)]
+  const [x, y] = [Math.min(...xs), Math.min(...ys)]
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y }
 }
 
 /** How far a slanting line rises over half the width of the text on it. */

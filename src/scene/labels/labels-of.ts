@@ -14,6 +14,7 @@ import { shelfHeights } from '../parts/unit-body'
 import type { RoomShape } from '../room-shape'
 import { isCutAway } from '../sketch-scene'
 import { lengthOf, onWall, placedWall } from '../wall-place'
+import { isLineInUse, wallTone } from '../wall-tone'
 import type { Wanted } from './place-labels'
 
 /** A text on the picture. The picture never says anything that isn't also said in words beside it. */
@@ -38,8 +39,8 @@ const ALONG_LINE = [0.9, 0.8, 0.7, 0.97, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1]
 const HALF_NAME = 200
 /** Along a dimension: the middle if it shows. */
 const ALONG_DIMENSION = [0.5, 0.35, 0.65, 0.2, 0.8]
-/** More numbers than this on one picture are noise. */
-const MOST_NUMBERS = 8
+/** More numbers than this on one picture are noise; one that finds no room is left out in any case. */
+const MOST_NUMBERS = 30
 
 /** All texts of a picture, the most important first. */
 export function labelsOf(
@@ -177,14 +178,23 @@ function lineLabels(
 ): readonly Label[] {
   const about = standing.operation?.wall ?? null
   const named = new Set<string>()
-  const longestFirst = [...standing.lines].sort((a, b) => lengthNamed(plan, b) - lengthNamed(plan, a))
-  return longestFirst.flatMap(({ line, isNow }) => {
+  const longestFirst = [...standing.lines].sort(
+    (a, b) => lengthNamed(plan, b) - lengthNamed(plan, a) || lengthStruck(plan, b) - lengthStruck(plan, a),
+  )
+  const heights = new Set<string>()
+  return longestFirst.flatMap((struck) => {
+    const { line, isNow } = struck
     const wall = placedWall(plan, line.wall)
     if (wall === undefined || hidden.has(line.wall) || line.height.state === 'unknown') return []
     if (!isNow && line.wall !== about) return []
+    if (!isLineInUse(standing, struck, wallTone(standing, wall))) return []
     // The same line on several walls is named once, on the longest.
     if (named.has(line.of)) return []
     named.add(line.of)
+    // Two lines at one height are one to the eye; while they are struck each is still told.
+    const level = `${line.wall} ${Math.round(line.height.value)}`
+    if (heights.has(level) && !isNow) return []
+    heights.add(level)
     const [from, to] = endsOf(line, wall)
     const z = line.height.value
     const at = (along: number): RoomPoint => pointOf(onWall(wall)(along, 3, z))
@@ -215,6 +225,13 @@ function lengthNamed(plan: Plan, { line }: Standing['lines'][number]): number {
   return wall === undefined ? 0 : lengthOf(wall)
 }
 
+function lengthStruck(plan: Plan, { line }: Standing['lines'][number]): number {
+  const wall = placedWall(plan, line.wall)
+  if (wall === undefined) return 0
+  const [from, to] = endsOf(line, wall)
+  return to - from
+}
+
 /** How far along a mark is, while it is being made. */
 function markLabels(
   plan: Plan,
@@ -224,6 +241,7 @@ function markLabels(
   display: Display,
 ): readonly Label[] {
   const now = standing.marks.filter((m) => m.isNow && !hidden.has(m.mark.wall))
+  const written = new Set<string>()
   return now.flatMap(({ mark }) => {
     const wall = placedWall(plan, mark.wall)
     if (wall === undefined || mark.along.state === 'unknown') return []
@@ -231,6 +249,10 @@ function markLabels(
     const z = unit === undefined || unit.top.state === 'unknown' ? 0 : unit.top.value
     const [x, y] = onWall(wall)(mark.along.value, 3, z)
     const at = { x, y, z: z + 45 }
+    // Two units that meet have one edge between them: it is written once.
+    const edge = `${mark.wall} ${Math.round(mark.along.value)} ${Math.round(z)}`
+    if (written.has(edge)) return []
+    written.add(edge)
     return [
       {
         id: `mark:${mark.id}`,

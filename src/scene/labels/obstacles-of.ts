@@ -1,11 +1,14 @@
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { LocalBox, Plan, RoomPoint } from '../../core/plan/types'
+import type { View } from '../camera/choose-view'
+import { isBlocked } from '../camera/rays'
 import { holePlace } from '../parts/hole-place'
+import { onWall, placedWall } from '../wall-place'
 import type { LabelObstacles } from './LabelRig'
 
 /** What the texts keep off: fixing points, and the edges of what is in hand that the eye sees. */
-export function obstaclesOf(plan: Plan, standing: Standing, eye: RoomPoint): LabelObstacles {
+export function obstaclesOf(plan: Plan, standing: Standing, view: View): LabelObstacles {
   const marks = standing.holes.flatMap(({ hole, isNow }) => {
     const place = holePlace(plan, standing, hole)
     const isDrawn = place !== null && place.behind === null && (place.inside === null || isNow)
@@ -13,8 +16,30 @@ export function obstaclesOf(plan: Plan, standing: Standing, eye: RoomPoint): Lab
   })
   const edges = standing.units
     .filter((u) => u.isInHand)
-    .flatMap((u) => [...u.unit.solid.flatMap((b) => seenEdges(u, u.unit.solid, b, eye)), ...legEdges(u)])
-  return { marks, edges }
+    .flatMap((u) => [...u.unit.solid.flatMap((b) => seenEdges(u, u.unit.solid, b, view.eye)), ...legEdges(u)])
+  return { marks, edges, plates: platesOf(plan, standing, view) }
+}
+
+/** Sockets, switches and outlets that the eye sees: the corners of each. */
+function platesOf(plan: Plan, standing: Standing, view: View): readonly (readonly RoomPoint[])[] {
+  const blockers = standing.units
+    .filter((u) => u.tilt === null)
+    .map((u) => ({ id: u.unit.unit, wall: null, pose: u.pose, boxes: u.unit.solid }))
+  const isSeen = (p: RoomPoint) => !blockers.some((b) => isBlocked(view.eye, p, b))
+  return standing.wallThings.flatMap(({ thing }): readonly (readonly RoomPoint[])[] => {
+    const wall = placedWall(plan, thing.wall)
+    const { left, right, bottom, top } = thing
+    if (thing.kind !== 'accessory' || wall === undefined || view.hidden.includes(thing.wall)) return []
+    if (left.state === 'unknown' || right.state === 'unknown') return []
+    if (bottom === null || bottom.state === 'unknown' || top === null || top.state === 'unknown') return []
+    const corners = [left.value, right.value].flatMap((along) =>
+      [bottom.value, top.value].map((up): RoomPoint => {
+        const [x, y, z] = onWall(wall)(along, 12, up)
+        return { x, y, z }
+      }),
+    )
+    return corners.some(isSeen) ? [corners] : []
+  })
 }
 
 type Edge = readonly [RoomPoint, RoomPoint]

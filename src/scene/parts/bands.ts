@@ -4,28 +4,49 @@ import { palette, roomShade } from '../palette'
 import type { RoomShape } from '../room-shape'
 import { type Point, type Sketch, stroke, wash } from '../sketch'
 import { LAYER, lengthOf, onWall } from '../wall-place'
+import type { WallTone } from '../wall-tone'
 import { floorUnder, type Rectangle } from './rectangle'
 
 /** Hatching: stripe to stripe and stripe width along the wall, mm. */
 const PITCH = 36
 const STRIPE = 17
-const QUIET = 0.34
-const BOLD = 0.6
+const OPACITY: Readonly<Record<WallTone, number>> = { loud: 0.5, plain: 0.26, faint: 0.055 }
+/** A service that was traced says more than a band where one should be expected. */
+const TRACED: Readonly<Record<WallTone, number>> = { loud: 0.6, plain: 0.5, faint: 0.11 }
 
-/** Bands where a cable or pipe should be expected, and lintels: hatched, whichever way they run. */
+/**
+ * Bands where a cable or pipe should be expected, and lintels: hatched, whichever way they run, where the wall is worked
+ * on; no more than a tint where it isn't.
+ */
 export function sketchBands(
   sketch: Sketch,
   plan: Plan,
   standing: Standing,
   room: RoomShape,
   wall: WallFrame,
+  tone: WallTone,
 ): void {
-  const isBold = standing.bands.boldOn.includes(wall.wall)
   for (const band of plan.bands) {
     if (band.wall !== wall.wall) continue
     const r = extents(band, room, wall)
-    if (r !== null) hatch(sketch, band, r, wall, isBold)
+    if (r !== null)
+      hatch(sketch, band, r, wall, tone === 'loud' && !isNearWork(standing, band, r) ? 'plain' : tone)
   }
+}
+
+/** A band further than this, mm, from every hole of the operation has no say in it. */
+const NEAR_WORK = 250
+
+/** Of a few holes only the bands round them speak up; where none is made, as in tracing, all do. */
+function isNearWork(standing: Standing, band: Band, r: Rectangle): boolean {
+  const now = standing.holes.filter((h) => h.isNow && h.hole.wall === band.wall)
+  if (now.length === 0) return true
+  return now.some(({ hole: { along, height } }) => {
+    if (along.state === 'unknown' || height.state === 'unknown') return true
+    const dx = Math.max(r.left - along.value, 0, along.value - r.right)
+    const dz = Math.max(r.bottom - height.value, 0, height.value - r.top)
+    return Math.hypot(dx, dz) < NEAR_WORK
+  })
 }
 
 /** Open ends run to the end of the wall; a band whose place nobody has measured has no place on the wall either. */
@@ -45,12 +66,12 @@ function extents(band: Band, room: RoomShape, wall: WallFrame): Rectangle | null
   return r.left < r.right && r.bottom < r.top ? r : null
 }
 
-function hatch(sketch: Sketch, band: Band, r: Rectangle, wall: WallFrame, isBold: boolean): void {
+function hatch(sketch: Sketch, band: Band, r: Rectangle, wall: WallFrame, tone: WallTone): void {
   const part = `band:${band.id}`
   const at = onWall(wall)
   const colour = band.kind === 'lintel' ? palette.pencil : roomShade.band
-  const opacity = (isBold || band.kind === 'service' ? BOLD : QUIET) * (band.face === 'other' ? 0.8 : 1)
-  for (const stripe of stripes(r)) {
+  const opacity = (band.kind === 'service' ? TRACED : OPACITY)[tone] * (band.face === 'other' ? 0.8 : 1)
+  for (const stripe of tone === 'faint' ? [whole(r)] : stripes(r)) {
     wash(
       sketch,
       part,
@@ -59,7 +80,7 @@ function hatch(sketch: Sketch, band: Band, r: Rectangle, wall: WallFrame, isBold
       stripe.map(([a, z]) => at(a, LAYER.band, z)),
     )
   }
-  if (!isBold) return
+  if (tone !== 'loud') return
   const pen = { weight: 'hair', colour } as const
   const round: readonly Point[] = [
     at(r.left, LAYER.band, r.bottom),
@@ -71,6 +92,13 @@ function hatch(sketch: Sketch, band: Band, r: Rectangle, wall: WallFrame, isBold
 }
 
 type Flat = readonly [number, number]
+
+const whole = (r: Rectangle): readonly Flat[] => [
+  [r.left, r.bottom],
+  [r.right, r.bottom],
+  [r.right, r.top],
+  [r.left, r.top],
+]
 
 /** Stripes leaning at 45°, cut to the rectangle; they line up from band to band. */
 export function stripes(r: Rectangle): readonly (readonly Flat[])[] {

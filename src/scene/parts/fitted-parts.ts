@@ -2,6 +2,7 @@ import type { Standing } from '../../core/plan/standing-at'
 import { extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { FittedPart, LocalBox, Pose } from '../../core/plan/types'
 import { handBoard, palette } from '../palette'
+import type { RoomShape } from '../room-shape'
 import { type BoxShades, boxEdges, boxFaces, type Place, type Sketch } from '../sketch'
 
 const sheet: BoxShades = {
@@ -33,10 +34,10 @@ const inHand: BoxShades = {
 const FRONT = { thick: 18, gap: 2 }
 
 /** What is fitted after the units: worktops, panels, plinths, fronts. */
-export function sketchFittedParts(sketch: Sketch, standing: Standing): void {
+export function sketchFittedParts(sketch: Sketch, standing: Standing, room: RoomShape): void {
   for (const { part, isNow } of standing.parts) {
     if (part.pose !== null)
-      boards(sketch, `part:${part.part}`, shadesOf(part, isNow), part.pose, part.solid, isNow)
+      boards(sketch, `part:${part.part}`, shadesOf(part, isNow), part.pose, part.solid, isNow, room)
   }
   for (const u of standing.units) {
     const [box] = u.unit.solid
@@ -51,7 +52,7 @@ export function sketchFittedParts(sketch: Sketch, standing: Standing): void {
       z1: box.z1 - FRONT.gap,
     }
     const isNow = u.fronts === 'now'
-    boards(sketch, `front:${u.unit.unit}`, isNow ? inHand : sheet, u.pose, [whole], isNow)
+    boards(sketch, `front:${u.unit.unit}`, isNow ? inHand : sheet, u.pose, [whole], isNow, room)
   }
 }
 
@@ -67,11 +68,13 @@ function boards(
   pose: Pose,
   solid: readonly LocalBox[],
   isNow: boolean,
+  room: RoomShape,
 ): void {
   const extent = extentOf(solid)
+  // A plinth is cut to the floor it stands on, wherever it would reach below it.
   const place: Place = (x, y, z) => {
     const p = roomPoint({ pose, tilt: null }, extent, { x, y, z })
-    return [p.x, p.y, p.z]
+    return [p.x, p.y, Math.max(p.z, room.floorOr(p) + 2)]
   }
   const pen = isNow
     ? ({ weight: 'bold', colour: palette.chalk } as const)

@@ -2,7 +2,8 @@ import type { UnitPlan } from '../../core/plan/types'
 import { face, type Place, type Point, type Sketch } from '../sketch'
 
 const AROUND = 8
-const LEG = { radius: 15, foot: 27, footHeight: 9 }
+/** No wider than lets the plinth stand in front of them, mm. */
+const LEG = { radius: 13, foot: 18, footHeight: 9 }
 /** Lit from the left, dark to the right. */
 const SHADES = [
   '#5E584F',

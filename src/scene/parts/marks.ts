@@ -3,6 +3,7 @@ import type { Plan, WallFrame, WallMark } from '../../core/plan/types'
 import { palette } from '../palette'
 import { type Pen, type Sketch, stroke } from '../sketch'
 import { LAYER, onWall } from '../wall-place'
+import type { WallTone } from '../wall-tone'
 
 const TICK = 45
 
@@ -10,12 +11,24 @@ const TICK = 45
  * Marks set out along a wall: an edge ticks the two lines its unit hangs or stands between, a stud is ticked at the
  * line.
  */
-export function sketchMarks(sketch: Sketch, plan: Plan, standing: Standing, wall: WallFrame): void {
+export function sketchMarks(
+  sketch: Sketch,
+  plan: Plan,
+  standing: Standing,
+  wall: WallFrame,
+  tone: WallTone,
+): void {
   const at = onWall(wall)
+  const inHand = new Set(standing.units.filter((u) => u.isInHand).map((u) => u.unit.unit))
   for (const { mark, isNow } of standing.marks) {
     if (mark.wall !== wall.wall || mark.along.state === 'unknown') continue
     const isStud = mark.kind === 'stud'
-    const pen: Pen = { weight: isNow ? 'bold' : 'fine', colour: isStud ? palette.timberEdge : palette.chalk }
+    const isQuiet = tone === 'faint' && !inHand.has(mark.about)
+    const chalk = isQuiet ? palette.chalkQuiet : palette.chalk
+    const pen: Pen = {
+      weight: isNow ? 'bold' : isQuiet ? 'hair' : 'fine',
+      colour: isStud ? palette.timberEdge : chalk,
+    }
     const x = mark.along.value
     for (const z of heightsOf(plan, mark)) {
       stroke(sketch, `mark:${mark.id}`, pen, at(x, LAYER.line, z - TICK), at(x, LAYER.line, z + TICK))

@@ -4,12 +4,21 @@ import { palette, roomShade } from '../palette'
 import type { RoomShape } from '../room-shape'
 import { face, type Pen, type Sketch, stroke } from '../sketch'
 import { LAYER, onWall } from '../wall-place'
+import type { WallTone } from '../wall-tone'
 import { rectangleOf } from './rectangle'
 
 const dashedEdge: Pen = { weight: 'hair', colour: palette.timberEdge, dashes: [55, 45] }
+const faintEdge: Pen = { ...dashedEdge, colour: roomShade.studFaintEdge }
 
 /** Timber in the wall: studs upright, noggings and boards across, with dashed edges because they are behind the face. */
-export function sketchStuds(sketch: Sketch, standing: Standing, room: RoomShape, wall: WallFrame): void {
+export function sketchStuds(
+  sketch: Sketch,
+  standing: Standing,
+  room: RoomShape,
+  wall: WallFrame,
+  tone: WallTone,
+): void {
+  const quietFill = tone === 'faint' ? roomShade.studFaint : roomShade.studFill
   for (const { thing, isNow } of standing.wallThings) {
     if (thing.wall !== wall.wall) continue
     if (thing.kind !== 'stud' && thing.kind !== 'nogging' && thing.kind !== 'pattress') continue
@@ -25,8 +34,12 @@ export function sketchStuds(sketch: Sketch, standing: Standing, room: RoomShape,
       at(r.right, out, r.top),
       at(r.left, out, r.top),
     ] as const
-    face(sketch, part, isNow ? palette.timber : roomShade.studFill, corners)
-    const pen: Pen = isNow ? { weight: 'bold', colour: palette.chalk } : dashedEdge
+    face(sketch, part, isNow ? palette.timber : quietFill, corners)
+    const pen: Pen = isNow
+      ? { weight: 'bold', colour: palette.chalk }
+      : tone === 'faint'
+        ? faintEdge
+        : dashedEdge
     const [a, b, c, d] = corners
     stroke(sketch, part, pen, a, d)
     stroke(sketch, part, pen, b, c)

@@ -34,11 +34,9 @@ export function FindingList({ findings, plan }: Props) {
     return (
       <section key={weight} className="finding-group">
         <h3>
-          <span className={weight === 'stop' ? 'stop' : undefined}>{WEIGHT_WORDS[weight]}</span>
-          <span className="quiet">
-            {' '}
-            · {group.length} · {MEANING[weight]}
-          </span>
+          <span className={weight === 'stop' ? 'stop' : undefined}>{WEIGHT_WORDS[weight]}</span>{' '}
+          <span className="count">{group.length}</span>
+          <span className="quiet"> {MEANING[weight]}</span>
         </h3>
         <ul className="findings">
           {group.map((f) => (
@@ -53,13 +51,16 @@ export function FindingList({ findings, plan }: Props) {
 function OneFinding({ finding, plan }: { readonly finding: Finding; readonly plan: Props['plan'] }) {
   return (
     <li>
-      <p>{words(finding.say)}</p>
-      {finding.ask !== null && <p className="who">{words(finding.ask)}</p>}
-      <WaysOut finding={finding.id} />
-      <p className="basis">
+      <div className="said">
+        <p>{words(finding.say)}</p>
+        {finding.ask !== null && <p className="who">{words(finding.ask)}</p>}
+        <WaysOut finding={finding.id} />
+      </div>
+      <div className="basis">
+        {finding.dangerous && <p className="hurts">Can hurt someone.</p>}
         <Where finding={finding} plan={plan} />
-        {basisText(finding.basis)}
-      </p>
+        <p>{basisText(finding.basis)}</p>
+      </div>
     </li>
   )
 }
@@ -85,14 +86,13 @@ function Where({ finding: { where }, plan }: { readonly finding: Finding; readon
   const along = where.along === null ? '' : `, ${Math.round(where.along)} mm from its left corner`
   const height = where.height === null ? '' : `, ${signed(where.height)} mm from the line`
   return (
-    <>
+    <p>
       <a href={`#paper/${wallSheet(where.wall)}`}>
         {wallName(where.wall, plan)}
         {along}
         {height}
       </a>
-      {'. '}
-    </>
+    </p>
   )
 }
 

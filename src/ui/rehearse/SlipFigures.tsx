@@ -4,7 +4,8 @@ import type { NamedFigure, Plan } from '../../core/plan/types'
 import { standsOn } from '../basis'
 import { shownFigure } from '../shown-figure'
 import { words } from '../words'
-import { type HoleRow, holeRows } from './hole-rows'
+import { figureGroups } from './figure-groups'
+import { type HoleGroup, holeRows, type UnitHoles } from './hole-rows'
 
 interface Props {
   readonly figures: readonly NamedFigure[]
@@ -17,19 +18,23 @@ interface Asking {
   readonly answerId: string
 }
 
-/** The figures of an operation, large, holes in a table; each tells on a tap what it stands on. */
+/** A list longer than this is cut there until somebody asks for the rest. */
+const SHOWN = 6
+
+/** The figures of an operation: large ones, lists, holes by their height; each tells on a tap what it stands on. */
 export function SlipFigures({ figures, plan }: Props) {
   const [asked, setAsked] = useState<string | null>(null)
   const answerId = useId()
   if (figures.length === 0) return null
-  const { rows, others } = holeRows(figures)
+  const { onWall, inUnit, others } = holeRows(figures)
+  const { large, listed } = figureGroups(others)
   const told = figures.find((f) => f.name === asked)
   const asking = { asked, answerId, onAsk: (name: string) => setAsked(name === asked ? null : name) }
   return (
     <div className="slip-figures">
-      {others.length > 0 && (
-        <ul aria-label="Figures">
-          {others.map((named) => (
+      {large.length > 0 && (
+        <ul aria-label="Figures" className="large">
+          {large.map((named) => (
             <li key={named.name}>
               <FigureButton named={named} asking={asking} isLarge>
                 <span className="label">{words(named.label)}</span>
@@ -38,7 +43,9 @@ export function SlipFigures({ figures, plan }: Props) {
           ))}
         </ul>
       )}
-      {rows.length > 0 && <HoleFigures rows={rows} asking={asking} />}
+      {inUnit.rows.length > 0 && <HolesInUnit holes={inUnit} asking={asking} />}
+      {onWall.length > 0 && <HolesOnWall groups={onWall} asking={asking} />}
+      {listed.length > 0 && <FigureList listed={listed} asking={asking} />}
       <div id={answerId} className="stands-on" aria-live="polite">
         {told !== undefined && (
           <>
@@ -53,24 +60,97 @@ export function SlipFigures({ figures, plan }: Props) {
   )
 }
 
-function HoleFigures({ rows, asking }: { readonly rows: readonly HoleRow[]; readonly asking: Asking }) {
+/** Figures of one kind, a line each. */
+function FigureList({
+  listed,
+  asking,
+}: {
+  readonly listed: readonly NamedFigure[]
+  readonly asking: Asking
+}) {
+  const [isWhole, setWhole] = useState(false)
+  const isCut = !isWhole && listed.length > SHOWN + 2
+  const shown = isCut ? listed.slice(0, SHOWN) : listed
+  return (
+    <>
+      <ul aria-label="Figures of one kind" className="listed">
+        {shown.map((named) => (
+          <li key={named.name}>
+            <FigureButton named={named} asking={asking} isLarge>
+              <span className="label">{words(named.label)}</span>
+            </FigureButton>
+          </li>
+        ))}
+      </ul>
+      {isCut && (
+        <button type="button" className="link" onClick={() => setWhole(true)}>
+          {listed.length - shown.length} more figures
+        </button>
+      )}
+    </>
+  )
+}
+
+/** Holes on the wall: each height, and depth, said once, then how far along each of its holes is. */
+function HolesOnWall({ groups, asking }: { readonly groups: readonly HoleGroup[]; readonly asking: Asking }) {
+  const hasDepth = groups.some((g) => g.depth !== null)
+  return (
+    <div className="holes-on-wall">
+      {groups.map(({ height, depth, holes }) => (
+        <section key={holes[0]?.hole}>
+          <p className="at">
+            {height !== null && (
+              <>
+                <FigureButton named={height} asking={asking} /> from the line
+              </>
+            )}
+            {depth !== null && (
+              <>
+                {height === null ? '' : ', '}
+                <FigureButton named={depth} asking={asking} /> deep
+              </>
+            )}
+          </p>
+          <ul aria-label="Holes, from the left corner">
+            {holes.map(({ hole, along }) => (
+              <li key={hole}>
+                <span className="hole">{hole}</span>
+                {along !== null && <FigureButton named={along} asking={asking} />}
+              </li>
+            ))}
+          </ul>
+        </section>
+      ))}
+      <p className="key">
+        Number of the hole, then mm from the left corner.{hasDepth && ' Depth from the face.'}
+      </p>
+    </div>
+  )
+}
+
+/** Holes through a unit that is in its place: what is measured inside it, one row a hole. */
+function HolesInUnit({ holes, asking }: { readonly holes: UnitHoles; readonly asking: Asking }) {
   return (
     <table className="hole-figures">
+      <caption>Measured in the unit</caption>
       <thead>
         <tr>
           <th scope="col">hole</th>
-          <th scope="col">from the left corner</th>
-          <th scope="col">from the line</th>
-          <th scope="col">depth from the face</th>
+          {holes.heads.map((head) => (
+            <th key={head} scope="col">
+              {head}
+            </th>
+          ))}
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ hole, along, height, depth }) => (
+        {holes.rows.map(({ hole, cells }) => (
           <tr key={hole}>
             <th scope="row">{hole}</th>
-            {[along, height, depth].map((named, i) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: three columns that never change places
-              <td key={i}>{named === undefined ? null : <FigureButton named={named} asking={asking} />}</td>
+            {cells.map((named, i) => (
+              <td key={holes.heads[i]}>
+                {named === null ? null : <FigureButton named={named} asking={asking} />}
+              </td>
             ))}
           </tr>
         ))}

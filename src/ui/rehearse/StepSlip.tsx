@@ -3,6 +3,7 @@ import type { Operation, Plan } from '../../core/plan/types'
 import { Checks } from '../Checks'
 import { CautionLine } from '../signs/CautionLine'
 import { count, keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
+import { leadingFigures } from './figure-groups'
 import { SlipFigures } from './SlipFigures'
 import { WhyNow } from './WhyNow'
 
@@ -16,6 +17,7 @@ interface Props {
 export function StepSlip({ plan, operation, index }: Props) {
   const heading = useHeadingFocus(operation.id)
   const { trade, holdPoint, does, cautions } = operation
+  const { first, rest } = leadingFigures(operation.figures)
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard
     <article className="slip" aria-labelledby="step-title" tabIndex={0}>
@@ -28,16 +30,17 @@ export function StepSlip({ plan, operation, index }: Props) {
       </h1>
       {trade !== null && <p className="hold-point">Only for {TRADE_NAMES[trade]}.</p>}
       {holdPoint && <p className="hold-point">Hold point. Work stops here until every check is answered.</p>}
-      <SlipFigures key={`figures ${operation.id}`} figures={operation.figures} plan={plan} />
+      <SlipFigures key={`first ${operation.id}`} figures={first} plan={plan} />
       <ol className="does">
         {does.map((line) => (
           <li key={keyOf(line)}>{words(line)}</li>
         ))}
       </ol>
-      <SlipChecks key={`checks ${operation.id}`} operation={operation} />
+      <SlipFigures key={`figures ${operation.id}`} figures={rest} plan={plan} />
       {cautions.map((caution) => (
         <CautionLine key={caution.sign + keyOf(caution.say)} caution={caution} />
       ))}
+      <SlipChecks key={`checks ${operation.id}`} operation={operation} />
       <p className="crew">{crewLine(operation)}</p>
       <WhyNow key={`why ${operation.id}`} plan={plan} operation={operation} />
     </article>

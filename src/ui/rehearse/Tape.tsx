@@ -52,7 +52,7 @@ export function Tape({ plan, index }: { readonly plan: Plan; readonly index: num
         <rect className="done" x={0} y={0} width={Math.max(0, scale.x(index))} height={height} />
         <Ticks count={count} scale={scale} isLow={isLow} />
         {!isLow && <Stages plan={plan} scale={scale} height={height} />}
-        <Hook x={scale.x(index)} height={height} isLow={isLow} label={`${index + 1}`} />
+        <Hook x={scale.x(index)} width={width} height={height} isLow={isLow} label={`${index + 1}`} />
       </svg>
     </div>
   )
@@ -135,20 +135,24 @@ function Stages({
 
 interface HookProps {
   readonly x: number
+  readonly width: number
   readonly height: number
   readonly isLow: boolean
   readonly label: string
 }
 
 /** The hook of the tape, with the number of the step. On a low tape it hangs inside, and the slip says the number. */
-function Hook({ x, height, isLow, label }: HookProps) {
+function Hook({ x, width, height, isLow, label }: HookProps) {
   const top = isLow ? 0 : -18
+  // The stages' names lie under its end; the number goes to the other side at the end of the tape.
+  const end = isLow ? height : 46
+  const isAtEnd = x > width - 48
   return (
     <g className="hook">
       <path d={`M${x - 8} ${top}h16v10l-8 8-8-8z`} />
-      <rect x={x - 1.5} y={top + 10} width={3} height={height - top - 10} />
+      <rect x={x - 1.5} y={top + 10} width={3} height={end - top - 10} />
       {!isLow && (
-        <text x={x + 14} y={-5}>
+        <text x={isAtEnd ? x - 14 : x + 14} y={-5} textAnchor={isAtEnd ? 'end' : 'start'}>
           {label}
         </text>
       )}

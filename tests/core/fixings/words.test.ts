@@ -30,16 +30,37 @@ const words: Readonly<Record<string, string>> = { ...fixingsWords, ...holesWords
 
 /** Keys made of a union: everything a template literal in the source can become. */
 const TROUBLES = ['too-short', 'maybe-short', 'out-of-back', 'none-entered', 'no-stand-off', 'base-not-known']
+const PURPOSES = ['rail', 'plate', 'second-fixing', 'base-bracket', 'tall-restraint', 'back-rail', 'cleat']
 const COMPOSED = [
-  ...TROUBLES.flatMap((t) => [`fixings.${t}`, ...(t === 'maybe-short' ? [] : [`holes.${t}`])]),
+  ...TROUBLES.flatMap((t) => [
+    ...PURPOSES.map((p) => `fixings.${t}.${p}`),
+    ...(t === 'maybe-short' ? [] : [`holes.${t}`]),
+  ]),
+  ...['second-fixing', 'back-rail'].flatMap((p) => [
+    `fixings.${p}-needs-timber`,
+    `fixings.${p}-needs-timber.unproved`,
+  ]),
+  ...['bracket-needs-timber', 'tall-not-restrained'].flatMap((k) => [
+    `fixings.${k}`,
+    `fixings.${k}.unproved`,
+  ]),
   ...['blown', 'solid', 'hollow'].map((d) => `fixings.knock-${d}`),
-  ...['not-confirmed', 'not-measured', 'too-narrow'].map((w) => `fixings.stud-${w}`),
+  ...['not-confirmed', 'not-measured', 'too-narrow'].flatMap((w) => [
+    `fixings.stud-${w}`,
+    `fixings.stud-${w}.no-place`,
+  ]),
   ...['hole-past-50', 'hole-past-setback'].map((r) => `holes.${r}`),
   ...['accessory', 'ceiling', 'corner', 'service', 'lintel'].map((k) => `holes.band-unknown-${k}`),
   ...['accessory-vertical', 'accessory-horizontal', 'corner', 'ceiling', 'service', 'lintel'].map(
     (k) => `holes.in-${k}`,
   ),
   ...['lifter', 'batten-or-prop', 'lighten-it', 'stop'].map((a) => `lifting.over-filter-${a}`),
+  ...['near-filter', 'over-filter-batten-or-prop', 'over-filter-lighten-it', 'over-filter-stop'].map(
+    (end) => `lifting.end-${end}`,
+  ),
+  'lifting.near-filter',
+  ...['worktop-over-filter-end-by-end', 'worktop-over-filter-stop'].map((key) => `lifting.${key}`),
+  ...['appliance-over-filter-prop', 'appliance-over-filter-stop'].map((key) => `lifting.${key}`),
 ]
 
 function writtenOut(): readonly string[] {
@@ -48,7 +69,7 @@ function writtenOut(): readonly string[] {
     return readdirSync(path).map((file) => readFileSync(join(path, file), 'utf8'))
   })
   return sources.flatMap((source) =>
-    [...source.matchAll(/'((?:fixings|holes|lifting)\.[a-z0-9-]+)'/g)].map((m) => m[1] as string),
+    [...source.matchAll(/'((?:fixings|holes|lifting)\.[a-z0-9-]*[a-z0-9])'/g)].map((m) => m[1] as string),
   )
 }
 

@@ -326,10 +326,10 @@ test('what is asked and warned of outside the readings', () => {
   expect(findingsOf(near, 'floor-outside-readings')).toEqual([])
 })
 
-test('a wish against the room to hook on yields to it', () => {
+test('a wish that leaves no unit the room to hook on yields', () => {
   const kitchen = workThrough(
     rowKitchen({
-      units: [wallUnit('wall-1', { left: atLeft(0) })],
+      units: [wallUnit('wall-1', { left: atLeft(0) }), wallUnit('wall-2', { rightOf: 'wall-1' })],
       ceiling: ceilingAt(1100),
       ...wishes(wish('w', 'wall-top', { min: { up: sure(1080) } })),
     }),
@@ -337,4 +337,21 @@ test('a wish against the room to hook on yields to it', () => {
   // Hooking on allows 1065.
   expect(kitchen.worked.heights.conflicts).toEqual([{ demands: ['hook-on:wall-1', 'wish:w'], by: 15 }])
   expect(kitchen.worked.heights.unmet).toEqual(['wish:w'])
+})
+
+test('one unit that does not hook on where the others do leaves the wish, and is stopped', () => {
+  const kitchen = workThrough(
+    rowKitchen({
+      units: [
+        wallUnit('wall-1', { left: atLeft(0) }),
+        wallUnit('wall-2', { rightOf: 'wall-1' }, { hanging: { hookLift: sure(5) } }),
+      ],
+      ceiling: ceilingAt(1100),
+      ...wishes(wish('w', 'wall-top', { min: { up: sure(1080) } })),
+    }),
+  )
+  // The first may end at 1065, the second at 1085; both end where wished, and over the first there is too little.
+  expect(kitchen.worked.heights.conflicts).toEqual([{ demands: ['hook-on:wall-1', 'wish:w'], by: 15 }])
+  expect(kitchen.worked.heights.unmet).toEqual(['hook-on:wall-1'])
+  expect(findingsOf(kitchen, 'cannot-hook-on')).toEqual(['cannot-hook-on:wall-1'])
 })

@@ -12,15 +12,37 @@ const words: Readonly<Record<string, string>> = { ...heightsWords, ...surveyWord
 function spoken(
   kitchen: ReturnType<typeof rowKitchen>,
   stands: readonly (readonly [string, number])[] = [],
+  isStruck = true,
 ): readonly Message[] {
   const undersides = new Map(stands.map(([unit, z]) => [unit, known(z, 0, 'mm', ['log'])]))
-  const struck = new Map([['worktop-top' as const, known(-100, 1, 'mm', ['log'])]])
+  const struck = isStruck ? new Map([['worktop-top' as const, known(-100, 1, 'mm', ['log'])]]) : new Map()
   const { survey, positions, worked } = workThrough(kitchen, { ...nothingAchieved, undersides, struck })
   const findings = [...survey.findings, ...positions.findings, ...worked.findings]
   return [
     ...worked.heights.demands.map(({ because }) => because),
     ...findings.flatMap(({ say, ask }) => (ask === null ? [say] : [say, ask])),
   ]
+}
+
+const UNDER_A_WINDOW = {
+  units: [baseUnit('b', { left: atLeft(0) })],
+  worktops: [{ id: 'top', over: ['b'], thickness: sure(38) }],
+  walls: wallsOf([6000]).map((wall) => ({
+    ...wall,
+    openings: [
+      {
+        id: 'window',
+        kind: 'window',
+        left: atLeft(100),
+        right: atLeft(500),
+        bottom: {},
+        top: {},
+        boardProjection: sure(40),
+        boardLeft: { up: sure(-70) },
+        boardRight: { up: sure(-72) },
+      },
+    ],
+  })),
 }
 
 const everything: readonly Message[] = [
@@ -43,6 +65,7 @@ const everything: readonly Message[] = [
       wishes: {
         heights: [
           { id: 'x', of: 'worktop-top', max: { down: sure(120) } },
+          { id: 'v', of: 'worktop-top', min: { aboveFloor: sure(800) }, place: placeOn('a', 300, 600) },
           { id: 'y', of: 'worktop-top', min: { down: sure(119) } },
           { id: 'z', of: 'wall-top', equals: 'tall-top' },
           { id: 'q', of: 'wall-top', min: { up: sure(900) }, max: {} },
@@ -53,6 +76,20 @@ const everything: readonly Message[] = [
   ...spoken(rowKitchen({ units: [wallUnit('w', { left: atLeft(0) })], ceiling: ceilingAt(1100) }), [
     ['w', 360],
   ]),
+  ...spoken(
+    rowKitchen({
+      units: [wallUnit('w', { left: atLeft(0) }, { hanging: { hookLift: sure(25), down: sure(8) } })],
+      ceiling: ceilingAt(1100),
+    }),
+    [['w', 360]],
+  ),
+  ...spoken(rowKitchen(UNDER_A_WINDOW), [], false),
+  ...spoken(withDishwasher({ floor: { finishWhere: 'none' } }), [], false),
+  ...spoken(
+    rowKitchen({ units: [baseUnit('u', { left: atLeft(0) })], floor: { finishWhere: 'none' } }),
+    [],
+    false,
+  ),
   ...spoken(rowKitchen({ units: [baseUnit('u', { left: atLeft(0) })] }), [['u', -810]]),
   ...spoken(rowKitchen({ units: [baseUnit('u', { left: atLeft(0) })] }), [['u', -900]]),
   ...spoken(

@@ -80,6 +80,31 @@ test.each([
   expect(said(lift(weighing(baseUnit, mass, more), crew))).toEqual(expected)
 })
 
+// A man 20, a woman 13, both together 22. Nobody has said which of them lifts it: over 13 it takes both.
+test.each([
+  ['man and woman, 13 kg', 13, [man('a'), woman('b')], [1, 'none', []]],
+  ['man and woman, 13.1 kg', 13.1, [man('a'), woman('b')], [2, 'none', []]],
+  ['man and woman, 22 kg', 22, [man('a'), woman('b')], [2, 'none', []]],
+  ['man and woman, 22.1 kg, built', 22.1, [man('a'), woman('b')], [null, 'stop', [`${over}b stop`]]],
+  ['two men, 20 kg', 20, [man('a'), man('b')], [1, 'none', []]],
+  ['two men, 20 give or take 1', { value: 20, pm: 1 }, [man('a'), man('b')], [2, 'none', []]],
+  [
+    'one man, 20 give or take 1: nobody to help',
+    { value: 20, pm: 1 },
+    [man('a')],
+    [1, 'none', ['lift-near-filter:b note']],
+  ],
+])('who shares a base unit: %s', (_, mass, crew, expected) => {
+  expect(said(lift({ ...baseUnit, massStripped: mass, assembled: 'built' }, crew))).toEqual(expected)
+})
+
+// A man, and one who gives herself 2 kg at the elbow, where the filter has 16: 13 × 2/16 = 1.625. Two thirds of 21.625 are
+// 14.417, less than he lifts alone: at 15 kg she steadies it, and the figure is his.
+test('one far weaker than the other steadies it', () => {
+  const { lift: plan } = lift(weighing(baseUnit, 15), [man('a'), { ...woman('b'), own: 2 }])
+  expect([plan.people, plain(plan.filter)]).toEqual([2, 20])
+})
+
 // A tall unit rises at one end: half its mass, below the lower leg: two men 13.333 kg, so 26.666 in all. On blocks: 26.667
 // at the end, 53.333 in all.
 test.each([

@@ -97,12 +97,15 @@ describe('the work of a whole kitchen', () => {
     expect(idsOf(withUnits([]))).toEqual([])
   })
 
-  test('is said in two to five short sentences, with words for all of it', () => {
+  test('is said in short sentences, with words for all of it', () => {
     for (const operation of all) {
-      expect([operation.id, operation.does.length >= 2 && operation.does.length <= 5]).toEqual([
+      // Drilling through a hung unit takes most: each action is a sentence of its own.
+      expect([operation.id, operation.does.length >= 1 && operation.does.length <= 14]).toEqual([
         operation.id,
         true,
       ])
+      const long = operation.does.map((m) => say(m)).filter((words) => words.split(' ').length > 45)
+      expect(long).toEqual([])
       const said = [
         operation.title,
         ...operation.does,
@@ -226,7 +229,7 @@ describe('what is said where it matters', () => {
     ['find-studs:b', /400 mm apart and 40 to 50 mm wide/],
     ['fit-hangers:w1', /each top corner/],
     ['drill-plates:w1', /No gloves.*drill/],
-    ['drill-plates:w1', /bit suits the plug.*no deeper than needed/],
+    ['drill-plates:w1', /bit 8 mm, the size of the plug.*no deeper than needed/],
     ['drill-plates:w1', /stepladder, never a stool or chair/],
     ['drill-plates:w1', /Read the telephone off the steps/],
     ['hang:w1', /Nobody stands under it/],
@@ -234,7 +237,7 @@ describe('what is said where it matters', () => {
     ['second-fix:w3', /timber between its back and the wall/],
     ['join:b2+b3', /3 mm pilot between the hinge holes.*about 4 mm into the next.*25 mm screws/],
     ['place:b1', /never drag it on its legs/],
-    ['fix:b1', /L bracket at each side, with 15 mm screws/],
+    ['fix:b1', /L bracket at each side.*with 15 mm screws/],
     ['restrain:t1', /Let go of tall unit 1 only now/],
     ['level:b1', /Lay the level on its top/],
     ['level:w1', /Lay the level inside along the front edge/],

@@ -3,6 +3,7 @@ import { type Figure, hasValue, known, unknown } from '../../../src/core/figure'
 import {
   diagonalOf,
   type LegsWhileTilting,
+  legsInThePlan,
   type StandUpInput,
   standUpNeed,
   standUpOver,
@@ -52,7 +53,7 @@ describe('diagonals, to 0.1 mm (methods G.1)', () => {
   ])('%d × %d needs %d', (height, side, diagonal) => {
     expect(diagonalOf(height, side)).toBeGreaterThan(diagonal - 0.06)
     expect(diagonalOf(height, side)).toBeLessThan(diagonal + 0.06)
-    const need = standUpNeed(tall(height, side, 2400), 'back', 'carcass-edge')
+    const need = standUpNeed(tall(height, side, 2400), 'back', 'none')
     expect(valueOf(need.diagonal)).toBeCloseTo(diagonal, 0)
     expect(valueOf(need.needed)).toBeCloseTo(diagonalOf(height, side) + 20 + 10, 3)
   })
@@ -87,7 +88,7 @@ describe('does it fit', () => {
     ['just', Math.ceil(needed), 'yes'],
     ['just not', Math.floor(needed), 'no'],
   ])('%s', (_, ceiling, fits) => {
-    expect(standUpNeed(tall(2150, 580, ceiling), 'back', 'carcass-edge').fits).toBe(fits)
+    expect(standUpNeed(tall(2150, 580, ceiling), 'back', 'none').fits).toBe(fits)
   })
   test('within the precision of the readings nobody can say', () => {
     const input = tall(2150, 580, 0, { ceiling: mm(Math.ceil(needed) + 2, 'ceiling', 5) })
@@ -136,15 +137,54 @@ describe('which side', () => {
 })
 
 describe('legs', () => {
-  test('nobody said it may swing on its feet: it turns on the carcass edge, and long legs come off', () => {
-    for (const maySwing of [false, null]) {
+  // By hand: 2150 × 580 × 600 wide. Legs 100 wound in ask for blocks of 110: over the back √(2150² + 580²) = 2226.9, and
+  // 110 + 10 make 2346.9; over the 600 side √(2150² + 600²) = 2232.2 + 120 = 2352.2. Without legs 2256.9 and 2262.2.
+  test.each([false, null])(
+    'nobody said it may swing (%s): legs wound in, over blocks 10 higher',
+    (maySwing) => {
       const choice = standUpPlan(tall(2150, 580, 2400, { legs: legs(100, 60, maySwing) }))
-      expect(choice.plan.pivot).toBe('carcass-edge')
-      expect(choice.legs).toBe('off')
-      expect(valueOf(choice.plan.needed)).toBeCloseTo(2226.9 + 30, 1)
-    }
-    expect(standUpPlan(tall(2150, 580, 2400, { legs: legs(15, 60, null) })).legs).toBe('clear')
+      expect(choice.plan).toMatchObject({ over: 'back', pivot: 'carcass-edge', fits: 'yes' })
+      expect(choice.legs).toBe('wound-in')
+      expect(valueOf(choice.plan.blocks)).toBe(110)
+      expect(valueOf(choice.plan.needed)).toBeCloseTo(2346.9, 1)
+      expect(choice.plan.needed.from).toEqual(['legs.min', 'unit.depth', 'unit.height'])
+      expect(valueOf(standUpOver(choice, 'left').needed)).toBeCloseTo(2352.2, 1)
+    },
+  )
+  test('no height for such blocks: legs off, usual blocks', () => {
+    const choice = standUpPlan(tall(2150, 580, 2340, { legs: legs(100, 60, null) }))
+    expect(choice.plan).toMatchObject({ over: 'back', pivot: 'carcass-edge', fits: 'yes' })
+    expect(choice.legs).toBe('off')
+    expect(valueOf(choice.plan.blocks)).toBe(20)
+    expect(valueOf(choice.plan.needed)).toBeCloseTo(2256.9, 1)
+  })
+  test('legs that would lose it a side come off too: 2350 is enough over the back, not over the sides', () => {
+    const choice = standUpPlan(tall(2150, 580, 2350, { legs: legs(100, 60, null) }))
+    expect(choice.legs).toBe('off')
+    expect(choice.sides).toEqual(['back', 'front', 'left', 'right'])
+  })
+  test('legs nobody has measured come off; what fits no way is asked for the least', () => {
+    const unmeasured = { ...legs(0, 60, null), shortest: unknown('mm', ['legs.min']) }
+    expect(standUpPlan(tall(2150, 580, 2400, { legs: unmeasured })).legs).toBe('off')
+    const low = standUpPlan(tall(2150, 580, 2100, { legs: legs(100, 60, null) }))
+    expect(low.plan.fits).toBe('no')
+    expect(valueOf(low.plan.needed)).toBeCloseTo(2256.9, 1)
+  })
+  test('short legs and none', () => {
+    const short = standUpPlan(tall(2150, 580, 2400, { legs: legs(8, 60, null) }))
+    expect([short.legs, valueOf(short.plan.blocks)]).toEqual(['wound-in', 20])
     expect(standUpPlan(tall(2150, 580, 2400)).legs).toBe('none')
+  })
+  test('the plan alone tells what becomes of the legs', () => {
+    for (const [ceiling, shortest, maySwing] of [
+      [2400, 100, null],
+      [2340, 100, null],
+      [2400, 100, true],
+    ] as const) {
+      const choice = standUpPlan(tall(2150, 580, ceiling, { legs: legs(shortest, 60, maySwing) }))
+      expect(legsInThePlan(mm(shortest), choice.plan)).toBe(choice.legs)
+    }
+    expect(legsInThePlan(null, standUpPlan(tall(2150, 580, 2400)).plan)).toBe('none')
   })
   test('on its feet where the maker lets it: the leg counts, the blocks do not', () => {
     const choice = standUpPlan(tall(2150, 580, 2400, { legs: legs(100, 60, true) }))
@@ -154,7 +194,7 @@ describe('legs', () => {
     expect(choice.legs).toBe('swing')
   })
   test('feet set far in: the carcass diagonal before they touch is the more', () => {
-    const need = standUpNeed(tall(2150, 580, 2400, { legs: legs(10, 200, true) }), 'back', 'feet')
+    const need = standUpNeed(tall(2150, 580, 2400, { legs: legs(10, 200, true) }), 'back', 'swing')
     expect(valueOf(need.diagonal)).toBeCloseTo(Math.hypot(2150, 580), 3)
   })
   test('too high on its feet: back on the edge, over blocks, legs off', () => {
@@ -169,7 +209,7 @@ describe('legs', () => {
       const angle = (i / 9000) * (Math.PI / 2)
       return (h + leg) * Math.sin(angle) + (s - inset) * Math.cos(angle)
     })
-    const need = standUpNeed(tall(h, s, 2400, { legs: legs(leg, inset, true) }), 'back', 'feet')
+    const need = standUpNeed(tall(h, s, 2400, { legs: legs(leg, inset, true) }), 'back', 'swing')
     expect(valueOf(need.diagonal)).toBeCloseTo(Math.max(...tops), 2)
   })
 })

@@ -24,6 +24,7 @@ tryRule('outlet-in-unit', [
     weight: 'stop',
     about: ['base-2'],
     says: ['and live', '20 mm further'],
+    waysOut: 1,
   },
   {
     what: 'nobody has said how far',

@@ -65,3 +65,11 @@ test('a ceiling may be read up from the floor', () => {
   expect(plain(figure)).toBe(1400)
   expect(figure.from).toContain('floor.readings.f.drop')
 })
+
+test('over one place the ceiling lies straight between the readings round it', () => {
+  const survey = ceilingOf(SIX)
+  // Half-way from c1 (1400) to c2 (1398), and on c3 itself.
+  expect(plain(survey.ceilingAt('a', at(1000), at(0)))).toBe(1399)
+  expect(plain(survey.ceilingAt('a', at(4000), at(0)))).toBe(1350)
+  expect(survey.ceilingAt('z', at(0), at(0)).state).toBe('unknown')
+})

@@ -6,7 +6,7 @@ import '@fontsource-variable/atkinson-hyperlegible-mono'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import type { Plan } from '../../../src/core/plan/types'
-import { makeViews, roundedAspect } from '../../../src/scene/camera/views'
+import { roundedAspect, viewsOf } from '../../../src/scene/camera/views'
 import { partAt } from '../../../src/scene/ids'
 import { type SceneReady, Walkthrough, type WalkthroughProps } from '../../../src/scene/Walkthrough'
 import { samplePlan } from '../sample-plan'
@@ -47,7 +47,7 @@ window.show = (id, t, more = {}) =>
           t={t}
           reducedMotion
           onReady={(ready) => {
-            const { seen, eye, target } = makeViews(plan, aspect).at(index)
+            const { seen, eye, target } = viewsOf(plan, aspect).at(index)
             parts = ready.parts
             resolve({ ...ready, seen, eye, target })
           }}

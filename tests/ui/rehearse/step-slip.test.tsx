@@ -73,9 +73,9 @@ test('a preferred reason says what the other way costs', async () => {
   await shown.close()
 })
 
-test('holes stand in a table, one row a hole', async () => {
+test('every hole on the wall stands under its height', async () => {
   const operation = plan.operations.find((o) => o.holes.length > 2)
   const shown = await slipOf(operation?.id ?? '')
-  expect(shown.element.querySelectorAll('.hole-figures tbody tr')).toHaveLength(operation?.holes.length ?? 0)
+  expect(shown.element.querySelectorAll('.holes-on-wall li')).toHaveLength(operation?.holes.length ?? 0)
   await shown.close()
 })

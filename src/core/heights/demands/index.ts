@@ -8,13 +8,15 @@ import { carcassHeight } from './carcass-height'
 import { ceiling } from './ceiling'
 import type { DemandRule } from './demand'
 import { gapOverWorktop } from './gap-over-worktop'
-import { hookOn } from './hook-on'
+import { hookOn, hookOnMid } from './hook-on'
 import { legReach } from './leg-reach'
 import { plinthCover } from './plinth-cover'
 import { samePlinth } from './same-plinth'
 import { shimFloor } from './shim-floor'
 import { struck } from './struck'
 import { topLine } from './top-line'
+import { usualWorktop } from './usual-worktop'
+import { windowBoard } from './window-board'
 import { wish } from './wish'
 import { worktopThickness } from './worktop-thickness'
 
@@ -30,21 +32,28 @@ export const DEMAND_RULES: readonly DemandRule[] = [
   plinthCover,
   ceiling,
   hookOn,
+  windowBoard,
   wish,
   achieved,
   struck,
   gapOverWorktop,
   topLine,
   samePlinth,
+  hookOnMid,
+  usualWorktop,
 ]
 
-/** Which of the demands in a contradiction is dropped to go on, the first to yield first. */
+/**
+ * Which of the demands in a contradiction is dropped to go on, the first to yield first. A unit that cannot be hooked on
+ * where all others hang is a matter of that unit: it does not pull the height of the others down.
+ */
 export const YIELDS_FIRST: readonly string[] = [
+  'hook-on',
   'wish',
+  'window-board',
   'plinth-cover',
   'bay-out',
   'bay-max',
-  'hook-on',
   'ceiling',
   'bay-in',
   'leg-reach',

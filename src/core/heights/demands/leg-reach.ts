@@ -2,8 +2,9 @@ import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import { citing, sum } from '../../survey/sum'
+import { footName } from '../../units/foot-name'
 import type { StandingUnit } from '../context'
-import type { Footing } from '../footings'
+import { type Footing, footPlace } from '../footings'
 import { type DemandRule, demand, geometry, notKnown } from './demand'
 
 const reach = geometry('a leg reaches from its shortest to its longest, from the floor under its own foot')
@@ -44,11 +45,8 @@ const legsOf =
     ]
   }
 
-function reachOf(
-  { id, position, underside }: StandingUnit,
-  { id: foot, floor }: Footing,
-  name: string,
-): Demand {
+function reachOf({ id, position, underside }: StandingUnit, footing: Footing, name: string): Demand {
+  const { id: foot, floor } = footing
   const { legs } = position.unit
   const standing = [factId('units', id, 'stands')]
   return demand('leg-reach', {
@@ -56,7 +54,13 @@ function reachOf(
     of: underside,
     min: citing(sum('mm', reach, [floor, legs.min]), standing),
     max: citing(sum('mm', reach, [floor, legs.max]), standing),
-    because: message('heights.leg-reach', { unit: name, foot, floor, min: legs.min, max: legs.max }),
+    because: message('heights.leg-reach', {
+      unit: name,
+      foot: footName(foot, footPlace(position, footing)),
+      floor,
+      min: legs.min,
+      max: legs.max,
+    }),
     basis: reach,
     about: [id, `${id}.${foot}`],
   })

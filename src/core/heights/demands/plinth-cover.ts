@@ -3,8 +3,9 @@ import { message } from '../../message'
 import type { Demand, HeightVariable } from '../../plan/types'
 import { lowestOf } from '../../survey/extremes'
 import { sum } from '../../survey/sum'
+import { partName } from '../../units/part-name'
 import { floorAtPlinth, type HeightsContext } from '../context'
-import type { GroupedUnit } from '../groups'
+import { type GroupedUnit, UNDERSIDE } from '../groups'
 import { type DemandRule, demand, geometry } from './demand'
 
 const boardReaches = geometry(
@@ -13,7 +14,8 @@ const boardReaches = geometry(
 
 /**
  * A plinth board must cover the gap under its units: the underside is no higher above the lowest floor along the plinth
- * than the board is high. Where the floor is higher it is ripped down. Units of different undersides make a demand each.
+ * than the board is high. Where the floor is higher it is ripped down. Units of different undersides make a demand each;
+ * a space for an appliance is passed at the height of the base units.
  */
 export const plinthCover: DemandRule = (context) =>
   context.kitchen.finishing
@@ -36,18 +38,23 @@ function coverUnder(
   units: readonly GroupedUnit[],
   isFirst: boolean,
 ): Demand {
-  const floors = units.flatMap(({ position }) => floorAtPlinth(context, position, plinth.setBack))
+  const spaces = context.bays.filter(
+    ({ position }) => underside === UNDERSIDE.base && plinth.of.includes(position.unit.id),
+  )
+  const floors = [...units, ...spaces].flatMap(({ position }) =>
+    floorAtPlinth(context, position, plinth.setBack),
+  )
   const floor = lowestOf('mm', boardReaches, floors)
   return demand('plinth-cover', {
     subject: isFirst ? plinth.id : `${plinth.id}.${underside}`,
     of: underside,
     max: sum('mm', boardReaches, [floor, plinth.height]),
     because: message('heights.plinth-cover', {
-      plinth: plinth.name ?? plinth.id,
+      plinth: partName(context.kitchen, plinth),
       floor,
       height: plinth.height,
     }),
     basis: boardReaches,
-    about: [plinth.id, ...units.map(({ id }) => id)],
+    about: [plinth.id, ...units.map(({ id }) => id), ...spaces.map(({ position }) => position.unit.id)],
   })
 }

@@ -1,6 +1,7 @@
 import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
 import { citing } from '../../survey/sum'
+import { footName } from '../../units/foot-name'
 import { type DemandRule, demand, geometry } from './demand'
 
 const packedUp = geometry('a box on shims can be packed up and never down')
@@ -15,7 +16,11 @@ export const shimFloor: DemandRule = ({ standing, nameOf }) =>
           subject: `${id}.${corner}`,
           of: underside,
           min: citing(floor, [factId('units', id, 'stands')]),
-          because: message('heights.shim-floor', { unit: nameOf(id), corner, floor }),
+          because: message('heights.shim-floor', {
+            unit: nameOf(id),
+            corner: footName(corner),
+            floor,
+          }),
           basis: packedUp,
           about: [id, `${id}.${corner}`],
         }),

@@ -1,6 +1,7 @@
 import { hasValue } from '../../figure'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
+import { heightWords } from '../height-words'
 import { type DemandRule, demand, exactly } from './demand'
 
 const onTheWall = { kind: 'achieved' } as const
@@ -16,7 +17,7 @@ export const struck: DemandRule = ({ achieved }) =>
         of,
         min: there,
         max: there,
-        because: message('heights.struck', { height }),
+        because: message('heights.struck', { height, of: heightWords(of) }),
         basis: onTheWall,
         about: [of],
         hard: false,

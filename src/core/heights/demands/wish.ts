@@ -4,6 +4,7 @@ import type { HeightPosition, HeightWish } from '../../kitchen/schema'
 import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import type { HeightsContext } from '../context'
+import { heightWords } from '../height-words'
 import { type DemandRule, demand, exactly, notKnown } from './demand'
 
 const wished = { kind: 'wish' } as const
@@ -19,7 +20,7 @@ function limitsOf(context: HeightsContext, one: HeightWish): readonly Demand[] {
   const [min, max] = [limit(one.min), limit(one.max)]
   const key = min === null ? 'heights.wish.max' : max === null ? 'heights.wish.min' : 'heights.wish.between'
   const because = message(key, {
-    wish: one.id,
+    height: heightWords(one.of),
     ...(min === null ? {} : { min }),
     ...(max === null ? {} : { max }),
   })
@@ -47,7 +48,10 @@ function levelWith(one: HeightWish): readonly Demand[] {
       of: one.of,
       min: level,
       max: level,
-      because: message('heights.wish.equals', { wish: one.id }),
+      because: message('heights.wish.equals', {
+        height: heightWords(one.of),
+        other: heightWords(one.equals),
+      }),
       basis: wished,
       about: [one.id],
     }),

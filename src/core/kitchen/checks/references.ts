@@ -69,10 +69,10 @@ function toWallsAndLines(kitchen: Kitchen, { walls, lines }: Ids): readonly Refe
   return objectsIn(kitchen).flatMap(({ value, path }) => {
     if (isHeight(value)) {
       const isUsed = hasValue(value.up) || hasValue(value.down)
-      return isUsed ? one(value.line, [...path, 'line'], 'line', lines) : []
+      return isUsed ? one(value.line, [...path(), 'line'], 'line', lines) : []
     }
     return 'wall' in value && typeof value.wall === 'string'
-      ? one(value.wall, [...path, 'wall'], 'wall', walls)
+      ? one(value.wall, [...path(), 'wall'], 'wall', walls)
       : []
   })
 }

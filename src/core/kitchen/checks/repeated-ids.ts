@@ -29,11 +29,11 @@ function grouped(named: readonly Named[]): readonly (readonly [string, readonly 
 function withinLists(kitchen: Kitchen): readonly Problem[] {
   return objectsIn(kitchen).flatMap(({ value, path }) =>
     Array.isArray(value)
-      ? grouped(idsIn(value, path)).map(([id, group]): Problem => {
+      ? grouped(idsIn(value, [])).map(([id, group]): Problem => {
           const places = group.map((one) => `#${Number(one.path.at(-1)) + 1}`).join(', ')
           const message = `The id ${shown(id)} stands ${group.length} times in this list (${places}, counted from 1).`
           const mend = 'Give all but one of them another id, and look at who refers to it.'
-          return { kind: 'repeated-id', path: placeIn(kitchen, path), message, mend }
+          return { kind: 'repeated-id', path: placeIn(kitchen, path()), message, mend }
         })
       : [],
   )

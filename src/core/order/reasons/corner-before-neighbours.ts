@@ -1,5 +1,5 @@
+import { outwardPairs } from '../../operations/runs'
 import { because, practice, reason } from '../reason'
-import { outwardPairs } from '../runs'
 import type { OrderRule } from './rule'
 
 const COST = 40

@@ -1,4 +1,5 @@
 import { hasValue } from '../../figure'
+import { fillerPlace } from '../../operations/fillers'
 import { operationKindFor } from '../../operations/finishing'
 import { because, practice, reason } from '../reason'
 import type { OrderRule } from './rule'
@@ -6,10 +7,13 @@ import type { OrderRule } from './rule'
 /** Re-doing a panel cut before its unit stood fast. */
 const COST = 20
 
-/** A panel is scribed to a unit that no longer moves. Preferred: one may be fitted sooner, and planed again. */
+/**
+ * A panel is scribed to a unit that no longer moves. Preferred: one may be fitted sooner, and planed again. A filler that
+ * sets the place of the next unit is not scribed: it has a rule of its own.
+ */
 export const fixedBeforePanel: OrderRule = (job, work) =>
   job.kitchen.finishing
-    .filter((part) => operationKindFor(part) === 'panel')
+    .filter((part) => operationKindFor(part) === 'panel' && fillerPlace(job, part) === null)
     .flatMap((part) =>
       part.of.flatMap((id) => {
         const unit = job.unit(id)

@@ -1,4 +1,5 @@
 import { type FittedUnit, type Job, placeName } from '../../operations/job'
+import { legName } from '../../operations/leg-name'
 import type { Operation, OrderReason } from '../../plan/types'
 import { because, geometry, practice, reason } from '../reason'
 import type { Work } from '../work'
@@ -45,7 +46,7 @@ function legs(work: Work, unit: FittedUnit): readonly OrderReason[] {
     basis: geometry('a leg is as long as the carcass stands over the floor at its foot'),
     because: because('floor-before-heights.legs', {
       unit: unit.name,
-      foot: first.foot,
+      foot: legName(unit, first),
       floor: first.floor,
       extension: first.extension,
     }),

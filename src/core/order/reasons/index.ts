@@ -2,6 +2,7 @@ import { assembledBeforePlaced } from './assembled-before-placed'
 import { cornerBeforeNeighbours } from './corner-before-neighbours'
 import { deliveryBeforeAssembly } from './delivery-before-assembly'
 import { drillBeforeFix } from './drill-before-fix'
+import { fillerBeforeNext } from './filler-before-next'
 import { fixedBeforePanel } from './fixed-before-panel'
 import { floorBeforeHeights } from './floor-before-heights'
 import { frontsBeforeCornice } from './fronts-before-cornice'
@@ -13,8 +14,10 @@ import { heldUntilSecured } from './held-until-secured'
 import { holdPointBeforeWorktop } from './hold-point-before-worktop'
 import { isolateBeforeHole } from './isolate-before-hole'
 import { joinBeforeFix } from './join-before-fix'
+import { joinsOutward } from './joins-outward'
 import { legsBeforePlaced } from './legs-before-placed'
 import { levelledBeforeJoined } from './levelled-before-joined'
+import { levelledBeforeNext } from './levelled-before-next'
 import { lineBeforeMarks } from './line-before-marks'
 import { linesBeforePlacing } from './lines-before-placing'
 import { outwardAlongRun } from './outward-along-run'
@@ -29,9 +32,10 @@ import { securedBeforeHoldPoint } from './secured-before-hold-point'
 import { securedBeforeLoaded } from './secured-before-loaded'
 import { snagLast } from './snag-last'
 import { studsBeforeHoles } from './studs-before-holes'
+import { supplyRestored } from './supply-restored'
 import { tallBeforeWall } from './tall-before-wall'
 import { tiltFloor } from './tilt-floor'
-import { timberBeforeHole } from './timber-before-hole'
+import { timberBeforeHole, timberBeforeMarks } from './timber-before-hole'
 import { traceBeforeHole } from './trace-before-hole'
 import { traceWhileLive } from './trace-while-live'
 import { tradeBeforeConnect } from './trade-before-connect'
@@ -51,6 +55,7 @@ export const ORDER_RULES: readonly OrderRule[] = [
   linesBeforePlacing,
   studsBeforeHoles,
   timberBeforeHole,
+  timberBeforeMarks,
   assembledBeforePlaced,
   legsBeforePlaced,
   hangersBeforeHung,
@@ -72,12 +77,16 @@ export const ORDER_RULES: readonly OrderRule[] = [
   frontsLast,
   plinthAfterConnect,
   tradeBeforeConnect,
+  supplyRestored,
   snagLast,
   traceWhileLive,
   tallBeforeWall,
   wallBeforeBase,
   cornerBeforeNeighbours,
   outwardAlongRun,
+  levelledBeforeNext,
+  joinsOutward,
+  fillerBeforeNext,
   joinBeforeFix,
   panelsAfterRun,
   heavyBeforeFronts,

@@ -4,7 +4,7 @@ import type { OrderRule } from './rule'
 
 const COST = 10
 
-/** Base units are joined to each other before they are fixed to the wall: a crooked wall cannot pull them apart. */
+/** Base units are joined to each other, and to a tall, before they are fixed to the wall: it cannot pull them apart. */
 export const joinBeforeFix: OrderRule = (job, work) =>
   joints(job)
     .filter((joint) => joint.of === 'base')

@@ -1,3 +1,4 @@
+import { legName } from '../../operations/leg-name'
 import { legsWoundIn } from '../../operations/legs-and-hangers'
 import { because, practice, reason } from '../reason'
 import type { OrderRule } from './rule'
@@ -16,7 +17,7 @@ export const legsBeforePlaced: OrderRule = (job, work) =>
       basis: practice('legs are set to their figures before the unit stands on them'),
       because: because(woundIn ? 'legs-before-placed.wound-in' : 'legs-before-placed', {
         unit: unit.name,
-        foot: first.foot,
+        foot: legName(unit, first),
         extension: woundIn ? first.min : first.extension,
       }),
       facts: [`units.${unit.id}`],

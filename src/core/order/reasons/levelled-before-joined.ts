@@ -8,7 +8,7 @@ export const levelledBeforeJoined: OrderRule = (job, work) =>
     [left, right].flatMap((unit) => {
       const hung = unit.way === 'hung'
       return reason({
-        before: hung ? work.secured(unit.id) : work.get(`level:${unit.id}`),
+        before: hung || unit.way === 'tall' ? work.secured(unit.id) : work.get(`level:${unit.id}`),
         after: work.ofKind('join').find((join) => join.on.includes(left.id) && join.on.includes(right.id)),
         kind: 'datum',
         rule: 'levelled-before-fixed',

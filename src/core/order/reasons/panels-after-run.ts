@@ -1,4 +1,5 @@
 import type { FinishingPart } from '../../kitchen/schema'
+import { fillerPlace } from '../../operations/fillers'
 import { operationKindFor } from '../../operations/finishing'
 import type { Job } from '../../operations/job'
 import type { OrderReason } from '../../plan/types'
@@ -12,7 +13,10 @@ const COST = 15
 export const panelsAfterRun: OrderRule = (job, work) =>
   job.kitchen.finishing
     .filter((part) => operationKindFor(part) === 'panel')
-    .flatMap((part) => [...afterRun(job, work, part), ...beforeWorktop(job, work, part)])
+    .flatMap((part) => [
+      ...(fillerPlace(job, part) === null ? afterRun(job, work, part) : []),
+      ...beforeWorktop(job, work, part),
+    ])
 
 const partFacts = (part: FinishingPart) => [
   `finishing.${part.id}`,

@@ -46,6 +46,24 @@ export const timberBeforeHole: OrderRule = (job, work) =>
       ),
   )
 
+/** The wall is closed over new timber before holes are marked on it: marks are not drawn on board that is cut away. */
+export const timberBeforeMarks: OrderRule = (job, work) =>
+  timbers(job).flatMap((timber) =>
+    reason({
+      before: work.get(`fit-nogging:${timber.wall}.${timber.id}`),
+      after: work.get(`mark-holes:${timber.wall}`),
+      kind: 'support',
+      rule: 'timber-before-marks',
+      basis: practice('holes are marked on the closed wall, not on board that is still to be cut away'),
+      because: because('timber-before-marks', {
+        wall: job.wallName(timber.wall),
+        from: timber.from,
+        to: timber.to,
+      }),
+      facts: timber.facts,
+    }),
+  )
+
 /** Whether an operation screws into this timber: it was asked for it, or one of its holes lies in it. */
 function uses(job: Job, timber: Timber, operation: Operation, holes: readonly Hole[]): boolean {
   if (timber.neededFor !== null) {

@@ -1,5 +1,39 @@
+/** What screws are for, as it is said. */
+const SCREWS_FOR = {
+  rail: 'the rail',
+  plate: 'the wall plates',
+  'second-fixing': 'the second fixings',
+  'base-bracket': 'the base brackets',
+  'tall-restraint': 'the brackets that hold the tall units back',
+  'back-rail': 'the back rails of the units',
+  cleat: 'the cleat',
+} as const
+
+/** What may be wrong with screws, said of whatever they are for. */
+const SCREW_TROUBLES = {
+  'too-short': (what: string) =>
+    `The screws for ${what} on {wall} are too short: they need {needed}, they are {length}.`,
+  'maybe-short': (what: string) =>
+    `The screws for ${what} on {wall} are only just long enough: they need {needed:pm}, they are {length:pm}. Measure the layers again, or take the next length.`,
+  'out-of-back': (what: string) =>
+    `The holes for ${what} on {wall} come out at the back or nearly so: {left} of the wall is left behind them.`,
+  'none-entered': (what: string) =>
+    `No screw or plug has been entered for ${what} into {into} on {wall}. How deep the holes go cannot be said.`,
+  'no-stand-off': (what: string) =>
+    `On {wall} the screws for ${what} must bridge the gap behind the board. Only a stand-off fixing does that; none has been entered.`,
+  'base-not-known': (what: string) =>
+    `What is behind the face of {wall} has not been entered, and ${what} must hold in it. Add its layers, from the face inwards.`,
+} as const
+
+const screwWords: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.entries(SCREW_TROUBLES).flatMap(([trouble, sentence]) =>
+    Object.entries(SCREWS_FOR).map(([purpose, what]) => [`fixings.${trouble}.${purpose}`, sentence(what)]),
+  ),
+)
+
 /** Words of fixings: rails, plates, second fixings, brackets, screws, and what they are asked to hold. */
 export const fixingsWords = {
+  ...screwWords,
   'fixings.wall-not-known':
     'Nobody has said what {wall} is made of. Do not drill to find out: trace it first, knock on it, look where an edge of it shows, and enter what you find.',
   'fixings.knock-blown':
@@ -9,31 +43,45 @@ export const fixingsWords = {
   'fixings.flue-behind':
     '{wall} is a chimney breast. Use short fixings only: a long one goes through the flue or its liner.',
   'fixings.stud-not-confirmed':
-    'Stud {stud} in {wall} is only supposed: one beep is not a stud. Find both its edges, or its screws.',
+    'The stud at {at} in {wall} is only supposed: one beep is not a stud. Find both its edges, or its screws.',
+  'fixings.stud-not-confirmed.no-place':
+    'A stud in {wall} is only supposed, and its place is not known: one beep is not a stud. Find both its edges, or its screws.',
   'fixings.stud-not-measured':
-    'Stud {stud} in {wall} has no centre or no width yet. Nothing is planned into it until it has.',
+    'The stud at {at} in {wall} has no width yet. Nothing is planned into it until it has.',
+  'fixings.stud-not-measured.no-place':
+    'A stud in {wall} has no centre yet. Nothing is planned into it until it has.',
   'fixings.stud-too-narrow':
-    'Stud {stud} in {wall} is too narrow: a screw would come nearer than 12 mm to its edge.',
+    'The stud at {at} in {wall} is too narrow: a screw would come nearer than 12 mm to its edge.',
+  'fixings.stud-too-narrow.no-place':
+    'A stud in {wall} is too narrow: a screw would come nearer than 12 mm to its edge.',
   'fixings.find-the-studs':
     'Run the detector over {wall} both ways, mark both edges of each stud, and measure to the middle.',
   'fixings.let-timber-in':
     'Let timber or board into {wall} behind the unit before it is closed, and enter where it lies.',
   'fixings.second-fixing-needs-timber':
     '{unit} on {wall} has timber for {count} second fixings at {height:signed}; it needs two. Plasterboard does not carry it. Do not let go of it until there is timber behind it.',
+  'fixings.second-fixing-needs-timber.unproved':
+    '{unit} on {wall} has timber for {count} second fixings at {height:signed}; it needs two. The stud at {at} is only supposed: prove it, and it may hold one. Do not let go of it until there is timber behind it.',
   'fixings.bracket-needs-timber': 'No stud lies behind {unit} on {wall} for its bracket.',
+  'fixings.bracket-needs-timber.unproved':
+    'No proved stud lies behind {unit} on {wall} for its bracket. The one at {at} is only supposed: prove it, and a bracket may go there.',
   'fixings.tall-not-restrained':
     '{unit} cannot be held back at its top on {wall}. Unheld, it tips when a door or an oven is opened.',
+  'fixings.tall-not-restrained.unproved':
+    '{unit} cannot be held back at its top on {wall} yet. The stud at {at} is only supposed: prove it first. Unheld, the unit tips when a door or an oven is opened.',
+  'fixings.back-rail-needs-timber.unproved':
+    '{unit} hangs by screws through its back rail, and {wall} does not give it two to hold in. The stud at {at} is only supposed: prove it, and it may hold one.',
   'fixings.back-rail-needs-timber':
     '{unit} hangs by screws through its back rail, and {wall} does not give it two to hold in.',
   'fixings.cleat-needs-timber':
     '{unit} hangs over a cleat, and {wall} does not give the cleat two places to hold in.',
   'fixings.rail-edges-differ':
-    'The units on rail {rail} want its edge at heights that differ by {by} mm. One rail has one edge.',
+    'The units on one rail want its edge at heights that differ by {by} mm: {units}. One rail has one edge.',
   'fixings.rail-too-few':
-    'Rail {rail} on {wall} has {count} fixings that may be drilled. It needs two at least.',
-  'fixings.rail-spacing': 'Two fixings of rail {rail} are {gap} apart; its maker allows {most}.',
+    'The rail for {units} on {wall} has {count} fixings that may be drilled. It needs two at least.',
+  'fixings.rail-spacing': 'Two fixings of the rail for {units} are {gap} apart; its maker allows {most}.',
   'fixings.rail-overhang':
-    'Rail {rail} runs {over} past its last fixing; its maker allows {most}. Cut it, or find another fixing.',
+    'The rail for {units} runs {over} past its last fixing; its maker allows {most}. Cut it, or find another fixing.',
   'fixings.rail-not-listed': '{unit} is to hang on a rail, but no rail lists it.',
   'fixings.stands-not-said':
     'Nobody has said what {unit} hangs on: plates, a rail, a cleat, or screws through its back rail.',
@@ -41,18 +89,6 @@ export const fixingsWords = {
     'The hangers of {unit} are not known: how far the plate lies below its top, where its hole is, how far in from the side.',
   'fixings.read-the-sheet':
     "The maker's sheet says, or the hardware itself when you hold it against the unit.",
-  'fixings.too-short':
-    'The screws for the {purpose} on {wall} are too short: they need {needed}, they are {length}.',
-  'fixings.maybe-short':
-    'The screws for the {purpose} on {wall} are only just long enough: they need {needed:pm}, they are {length:pm}. Measure the layers again, or take the next length.',
-  'fixings.out-of-back':
-    'The holes for the {purpose} on {wall} come out at the back or nearly so: {left} of the wall is left behind them.',
-  'fixings.none-entered':
-    'No screw or plug has been entered for the {purpose} into {into} on {wall}. How deep the holes go cannot be said.',
-  'fixings.no-stand-off':
-    'On {wall} the {purpose} must bridge the gap behind the board. Only a stand-off fixing does that; none has been entered.',
-  'fixings.base-not-known':
-    'What is behind the face of {wall} has not been entered. Add its layers, from the face inwards.',
   'fixings.maker-or-pull-test':
     "The fixing's maker states it for this material; where nobody can say, a pull test on this wall does.",
   'fixings.capacity-exceeded':

@@ -12,11 +12,11 @@ export const holesWords = {
   'holes.in-corner': 'In the strip beside a corner, where cables may run hidden.',
   'holes.in-ceiling': 'In the strip under the ceiling, where cables may run hidden.',
   'holes.in-service': 'Over {about}, or too near it.',
-  'holes.in-lintel': 'In lintel {about}, or where it bears.',
-  'holes.in-opening': 'In opening {about}.',
-  'holes.perhaps-in-opening': 'It may lie in opening {about}, of which an edge was not measured. Measure it.',
-  'holes.over-opening': 'Over opening {about}, where something must carry the wall and nobody has said what.',
-  'holes.near-band': 'Only {by} mm from the band of {about}, nearer than the readings can tell.',
+  'holes.in-lintel': 'In {about}, or where it bears.',
+  'holes.in-opening': 'In {about}.',
+  'holes.perhaps-in-opening': 'It may lie in {about}, of which an edge was not measured. Measure it.',
+  'holes.over-opening': 'Over {about}, where something must carry the wall and nobody has said what.',
+  'holes.near-band': 'Only {by} mm from the band of {about}: nearer than the readings can tell.',
   'holes.ceiling-not-read': 'The ceiling over it has not been read, and cables may run hidden just under it.',
   'holes.band-not-placed': 'Where the band of {about} lies is not known.',
   'holes.depth-unknown': 'How deep it goes is not known.',
@@ -38,7 +38,7 @@ export const holesWords = {
   'holes.band-unknown-service':
     'Where {about} runs in {wall} is not known. Until it is, every hole on {wall} waits.',
   'holes.band-unknown-lintel':
-    'Where lintel {about} lies in {wall} is not known. Until it is, every hole on {wall} waits.',
+    'Where {about} lies in {wall} is not known. Until it is, every hole on {wall} waits.',
   'holes.read-the-ceiling': 'Read the ceiling up from the line, over the units that reach it.',
   'holes.measure-the-wall': 'Measure the wall from corner to corner.',
   'holes.measure-its-place':
@@ -51,9 +51,10 @@ export const holesWords = {
     '{count} holes in {wall} go deeper than {limit} mm, the deepest {deepest:pm}. Stop before them: trace to that depth, and have the circuits proved dead by someone competent.',
   'holes.hole-past-setback':
     '{count} screws in {wall} go more than {limit} mm into a stud, the deepest {deepest:pm} from the face. Stop before them: look for plates, trace, and have the circuits proved dead.',
-  'holes.hole-refused': 'A hole {unit} needs may not be drilled: {hole}.',
+  'holes.hole-refused':
+    'A hole {unit} needs, {along} from the left corner and {height:signed} from the line, may not be drilled there.',
   'holes.hole-refused-others-hold':
-    'A hole of {unit} may not be drilled where it would go; others hold it: {hole}.',
+    'A hole of {unit}, {along} from the left corner and {height:signed} from the line, may not be drilled; others hold it.',
   'holes.hole-moved':
-    'A hole of {unit} was wanted at {along} along the wall and may not be drilled there; the next free place is used: {hole}.',
+    'A hole of {unit} was wanted {along} from the left corner, {height:signed} from the line, and may not be drilled there: the next free place is used.',
 } as const

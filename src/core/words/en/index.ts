@@ -1,3 +1,4 @@
+import { demandsWords } from './demands'
 import { fixingsWords } from './fixings'
 import { heightsWords } from './heights'
 import { holesWords } from './holes'
@@ -11,6 +12,7 @@ import { surveyWords } from './survey'
 
 /** Every sentence the tool can say, in English: one table, made of one file for each part of the core. */
 export const english: Readonly<Record<string, string>> = {
+  ...demandsWords,
   ...fixingsWords,
   ...heightsWords,
   ...holesWords,

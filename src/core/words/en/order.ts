@@ -35,9 +35,9 @@ export const orderWords = {
     'The highest floor, {high:signed} at {where}, sets the height {height:signed}.',
   'because.floor-before-heights.unknown': 'The highest floor sets the heights, and it is not known yet.',
   'because.floor-before-heights.legs':
-    'Under leg {foot} of {unit} the floor is {floor:signed}: the leg comes to {extension}.',
+    'Under the {foot} leg of {unit} the floor is {floor:signed} from the line: the leg comes to {extension}.',
   'because.floor-before-heights.legs.unknown':
-    'How far leg {foot} of {unit} winds out is read off the floor.',
+    'How far the {foot} leg of {unit} winds out is read off the floor.',
   'because.heights-before-holes.up':
     'Hole {hole} on {wall} is measured from its line: {height:signed} from the line.',
   'because.heights-before-holes.up.unknown': 'Hole {hole} on {wall} is measured from its line.',
@@ -62,12 +62,17 @@ export const orderWords = {
   'because.timber-before-hole':
     '{unit} is screwed to timber from {from} to {to}, {height:signed}: it is in first.',
   'because.timber-before-hole.unknown': '{unit} is screwed to let-in timber: it is in first.',
+  'because.timber-before-marks':
+    'The timber from {from} to {to} is in and {wall} closed over it before holes are marked there.',
+  'because.timber-before-marks.unknown':
+    'Timber is in and {wall} closed over it before holes are marked there.',
   'because.assembled-before-placed': '{unit}, {width} by {height}, is whole and square first.',
   'because.assembled-before-placed.unknown': '{unit} is whole and square first.',
-  'because.legs-before-placed': '{unit} stands on legs wound to their figures, leg {foot} to {extension}.',
+  'because.legs-before-placed':
+    '{unit} stands on legs wound to their figures, the {foot} one to {extension}.',
   'because.legs-before-placed.unknown': '{unit} stands on its legs: they are on first.',
   'because.legs-before-placed.wound-in':
-    '{unit} is stood up with its legs wound in, leg {foot} to {extension}.',
+    '{unit} is stood up with its legs wound in, the {foot} one to {extension}.',
   'because.legs-before-placed.wound-in.unknown': '{unit} is stood up with its legs wound in.',
   'because.hangers-before-hung': '{unit} hooks on by its hangers, {hangerIn} in from its sides.',
   'because.hangers-before-hung.unknown': '{unit} hooks on by its hangers.',
@@ -160,6 +165,13 @@ export const orderWords = {
   'because.plinth-after-connect.unknown': '{appliance} is tested before {plinth} hides it.',
   'because.trade-before-connect':
     'Only a registered gas engineer connects {appliance}: they are booked first.',
+  'because.supply-after-holes': 'Holes for {what} ({count}) are drilled while everything is still off.',
+  'because.supply-after-holes.no-hole-yet': 'Holes for {what} are drilled while everything is still off.',
+  'because.supply-after-holes.off-first':
+    'It is made off before it comes on again: for {count} pieces of work that drill into a wall.',
+  'because.supply-before-connect': '{appliance} is tried as it is connected: that wants the supply.',
+  'because.snag-last.supply':
+    'The room is handed over with its supply on, made off for {count} pieces of work that drilled.',
   'because.snag-last': 'Last of all {what}, {figure}, is looked at once more.',
   'because.snag-last.unknown': 'Last of all {what} is looked at once more.',
   'because.snag-last.no-figure': 'Last of all {what} is looked at once more.',
@@ -180,8 +192,40 @@ export const orderWords = {
     '{corner} cannot come in past {unit}, from {left}: geometry proves the habit.',
   'because.corner-before-neighbours.proved.unknown':
     '{corner} cannot come in past {unit}: geometry proves the habit.',
-  'because.outward-along-run': '{unit}, from {left}, is levelled to {other}, which ends at {right}.',
-  'because.outward-along-run.unknown': '{unit} is levelled to {other}.',
+  'because.outward-along-run.corner':
+    '{unit} comes up to {other} at {at} along its wall: the run grows out from {start}.',
+  'because.outward-along-run.corner.unknown': '{unit} comes up to {other}: the run grows out from {start}.',
+  'because.outward-along-run.tall':
+    '{unit} comes up to {other} at {at} along its wall: wall units begin beside {start}, whose top they share.',
+  'because.outward-along-run.tall.unknown':
+    '{unit} comes up to {other}: wall units begin beside {start}, whose top they share.',
+  'because.outward-along-run.high-point':
+    '{unit} comes up to {other} at {at} along its wall: the run begins with {start}, over its highest floor, {floor:signed}.',
+  'because.outward-along-run.high-point.unknown':
+    '{unit} comes up to {other}: the run begins with {start}, over its highest floor.',
+  'because.outward-along-run.near-end':
+    '{unit} comes up to {other} at {at} along its wall: the run begins with {start}, nearest its corner.',
+  'because.outward-along-run.near-end.unknown':
+    '{unit} comes up to {other}: the run begins with {start}, nearest its corner.',
+  'because.levelled-before-next':
+    '{other} is level, top {top:signed}, before {unit} is set against it at {at} along its wall.',
+  'because.levelled-before-next.unknown': '{other} is level before {unit} is set against it.',
+  'because.joins-outward':
+    '{left} and {right} are joined at {at} first: joints go outward from {start}, the first to be level.',
+  'because.joins-outward.unknown':
+    '{left} and {right} are joined first: joints go outward from {start}, the first to be level.',
+  'because.assembled-before-filler': '{part}, {width} wide, is screwed to {unit} when that is whole.',
+  'because.assembled-before-filler.unknown': '{part} is screwed to {unit} when that is whole.',
+  'because.filler-after-first': '{first} is level before {part}, {width} wide, is set against it.',
+  'because.filler-after-first.unknown': '{first} is level before {part} is set against it.',
+  'because.filler-before-next.corner':
+    '{part}, {width} wide, keeps {next} out of the corner: it is in before {next} is pushed home.',
+  'because.filler-before-next.corner.unknown':
+    '{part} keeps {next} out of the corner: it is in before {next} is pushed home.',
+  'because.filler-before-next.between':
+    '{part}, {width} wide, stands between {first} and {next}: it is in before {next} is pushed home.',
+  'because.filler-before-next.between.unknown':
+    '{part} stands between {first} and {next}: it is in before {next} is pushed home.',
   'because.join-before-fix': '{left} and {right} are joined at {at} before a screw can pull {unit} crooked.',
   'because.join-before-fix.unknown': '{left} and {right} are joined before a screw can pull {unit} crooked.',
   'because.panels-after-run': '{part} waits until {unit}, up to {right}, no longer moves.',

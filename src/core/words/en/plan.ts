@@ -4,16 +4,17 @@ export const planWords = {
   'change-gone': '{what} ({was}) is no longer there.',
   'change-operation-new': 'New work: {operation}.',
   'change-operation-gone': 'No longer needed: {operation}.',
-  'measure-this': 'Find out {what}: {settles} figures wait for it.',
+  'measure-this': 'Find out: {what}. {settles} figures wait for it.',
+  'measure-this.one': 'Find out: {what}. One figure waits for it.',
   'region-not-chosen':
-    'Nobody has said which country this is. Where cables are to be expected and who must be called differs, so no hole can be judged until it is chosen.',
+    'Nobody has said which country this is. Where cables may run and who must be called differs from country to country. No hole can be judged until you choose.',
   'assumed-figures':
-    '{count} sizes are assumed and not confirmed: {which}. Everything that rests on them is marked.',
+    'Nobody has confirmed these {count} sizes, so usual ones stand in for them: {which}. Every figure that rests on one says “assumed”.',
   'assumed-figures.resting':
-    '{count} figures rest on usual sizes that nobody has confirmed, such as the thickness of a plate or bracket or the density of board. Each is marked.',
+    '{count} figures rest on usual sizes that nobody has confirmed, such as the thickness of a plate or bracket, or the density of board. Each says “assumed”.',
   'stand-up-not-known':
     'Whether {unit} can be stood up cannot be told: it swings through {needed}, and the room over it is {ceiling}. Measure the ceiling over the whole swing.',
-  'in-one-another': '{unit} and {other} are in one another by {by} mm where they end up.',
+  'in-one-another': '{unit} and {other} overlap by {by} mm where they end up.',
   'cannot-stand-up':
     '{unit} cannot be stood up here: it swings through {needed}, and there is {ceiling} from floor to ceiling. Build it standing, or take its legs off and tip it over its narrow side if that fits.',
   'wall-cuts-in': '{other} leans or turns into {unit} by {by} mm: leave that gap and a filler, or scribe.',

@@ -14,14 +14,30 @@ export const assemblyWords = {
   'operation.assemble.not-too-tight': 'Do not over-tighten: chipboard bursts.',
 
   'operation.set-legs.title': 'Fit and set the legs of {unit}',
-  'operation.set-legs.fit': 'Fit the legs ({count}) and label each with its place.',
+  'operation.set-legs.fit': 'Turn {unit} upside down on a blanket. Fit the legs ({count}).',
+  'operation.set-legs.fit-lying': 'Leave {unit} lying. Fit the legs ({count}).',
+  'operation.set-legs.label':
+    'Label each leg. Left and right mean as the unit will stand, seen from the front. Upside down they are swapped: stand at its front, and its left legs are on your right.',
+  'operation.set-legs.label-lying':
+    'Label each leg. Left and right mean as the unit will stand, seen from the front.',
   'operation.set-legs.wind-in': 'Wind them right in: the unit is stood up on blocks, not on its legs.',
-  'operation.set-legs.wind': 'Wind leg {foot} to {extension}, floor to underside.',
-  'operation.set-legs.wind.unknown': 'Leg {foot}: how far is not known yet. Read the floor at this foot.',
-  'operation.set-legs.later': 'When it stands, leg {foot} will come to {extension}.',
-  'operation.set-legs.later.unknown':
-    'How far leg {foot} winds out is not known yet. Read the floor at this foot.',
-  'operation.set-legs.out-of-reach': 'Leg {foot} does not reach this figure. Stop and settle that first.',
+  'operation.set-legs.wind.corners':
+    'Wind them to: back left {backLeft}, back right {backRight}, front left {frontLeft}, front right {frontRight}. Measure from the end of the foot to the underside of the unit.',
+  'operation.set-legs.wind.corners.unknown':
+    'How far every leg winds out is not known yet. Read the floor where each foot will stand.',
+  'operation.set-legs.wind.each':
+    'Wind each leg to its figure here. Measure from the end of the foot to the underside of the unit.',
+  'operation.set-legs.later.corners':
+    'When it stands they will come to: back left {backLeft}, back right {backRight}, front left {frontLeft}, front right {frontRight}.',
+  'operation.set-legs.later.corners.unknown':
+    'How far every leg winds out is not known yet. Read the floor where each foot will stand.',
+  'operation.set-legs.later.each': 'When it stands each leg will come to its figure here.',
+  'operation.set-legs.out-lifts':
+    'Out makes a leg longer and lifts the unit; in lets it down. Try one turn and see which way is out: makers differ.',
+  'operation.set-legs.out-of-reach': 'The {foot} leg does not reach its figure. Stop and settle that first.',
+
+  'operation.cut-outs.before':
+    'First cut the holes in its back ({count}) for: {what}. Measure from its left side as seen from the front, and up from its underside.',
 
   'operation.fit-hangers.title': 'Fit the hangers of {unit}',
   'operation.fit-hangers.corners':

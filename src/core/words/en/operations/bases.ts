@@ -26,15 +26,31 @@ export const basesWords = {
   'operation.place-base.island.unknown': 'Set it on its marks on the floor.',
 
   'operation.level-base.title': 'Level {unit}',
-  'operation.level-base.legs': 'Wind the legs until its top is {top:signed} from the line.',
-  'operation.level-base.legs.unknown': 'Wind the legs until its top meets its line.',
-  'operation.level-base.packers': 'Shim it until its top is {top:signed} from the line.',
-  'operation.level-base.packers.unknown': 'Shim it until its top meets its line.',
+  'operation.level-base.legs':
+    'Wind the back legs until its top at the back is {top:signed} from the line. Go by the line, never by the floor. Out lifts.',
+  'operation.level-base.legs.unknown':
+    'Wind the back legs until its top at the back meets its line. Go by the line, never by the floor. Out lifts.',
+  'operation.level-base.packers':
+    'Pack it at the back until its top there is {top:signed} from the line. Go by the line, never by the floor.',
+  'operation.level-base.packers.unknown':
+    'Pack it at the back until its top there meets its line. Go by the line, never by the floor.',
   'operation.level-base.where-the-level-lies':
-    'Lay the level on its top, front to back along each side, then across the front.',
-  'operation.level-base.corner': 'Check its distance from both walls: both runs grow from it.',
-  'operation.level-base.line-up': 'Bring its front to the string line and its side to its neighbour.',
-  'operation.level-base.not-to-the-floor': 'Level it to the line, never to the floor.',
+    'Lay the level on its top: first left to right along the back, then front to back along each side, last left to right along the front.',
+  'operation.level-base.level-corner':
+    'Lay the level on its top in both directions: along {wall}, then along {other}. Both runs grow from it.',
+  'operation.level-base.corner':
+    'Bring its front edges to the string lines of both runs. Its side stands {off} off {other}.',
+  'operation.level-base.corner.unknown':
+    'Bring its front edges to the string lines of both runs. How far its side stands off {other} is not known yet.',
+  'operation.level-base.line-up':
+    'Bring its front edge to the string line, {front} out from the wall, and its side to its neighbour.',
+  'operation.level-base.line-up.unknown':
+    'Bring its front edge to the string line and its side to its neighbour.',
+  'operation.level-base.line-up-island': 'Bring its sides to their marks on the floor.',
+  'operation.level-base.every-leg-carries':
+    'Try each leg by hand. One that turns freely carries nothing: wind it out until it grips, and level again.',
+  'operation.level-base.every-corner-carries':
+    'Press on each corner in turn. Where it rocks, pack it there, and level again.',
 
   'operation.fix.title': 'Fix {unit} to the wall',
   'operation.fix.no-hole': 'No place for its brackets has been found yet. Stop, and see why.',

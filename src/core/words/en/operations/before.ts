@@ -9,7 +9,7 @@ export const beforeWords = {
   'operation.check-delivery.sheets':
     'Put the sheets of {appliances} aside and read their least and greatest sizes.',
 
-  'operation.isolate.title': 'Make electricity, water and gas safe',
+  'operation.isolate.title': 'Turn off and prove off: electricity, water, gas',
   'operation.isolate.electricity':
     'Have the circuits in and behind these walls switched off, locked off, and proved dead by someone competent with the right instrument.',
   'operation.isolate.tester': 'Do not rely on a plug-in tester: it proves nothing about a buried cable.',
@@ -17,7 +17,21 @@ export const beforeWords = {
   'operation.isolate.gas': 'Have the gas shut off; touch no gas fitting yourself.',
   'operation.isolate.gas-not-known':
     'Find out whether there is gas in the house. If there is, have it shut off; touch no gas fitting yourself.',
+  'operation.isolate.supply':
+    'Run the drill and the lamps on a temporary supply meanwhile: from a circuit that is not in these walls, through an RCD, or from batteries.',
   'operation.isolate.note': 'Leave a note at the board so that nobody switches it on again.',
+
+  'operation.restore-supply.title': 'Turn the supply on again',
+  'operation.restore-supply.last-hole': 'Turn nothing on before the last hole in these walls is drilled.',
+  'operation.restore-supply.look':
+    'Look over every wall that was drilled: no damaged cable, no open box, no wet patch.',
+  'operation.restore-supply.electricity':
+    'Have the circuits switched on again by whoever proved them dead, and the RCD tested. Then take the note off the board.',
+  'operation.restore-supply.wired':
+    'A circuit that still waits to be wired stays off until its electrician has done it: {appliances}.',
+  'operation.restore-supply.water':
+    'Open the stop valve a little first and look for leaks. A branch whose sink or machine is still missing stays shut.',
+  'operation.restore-supply.gas': 'Gas, if there is any, is turned on by the gas engineer only.',
 
   'operation.asbestos-check.title': 'Stop for asbestos',
   'operation.asbestos-check.year':

@@ -21,17 +21,26 @@ export const finishWords = {
   'operation.hang-fronts.handles': 'Drill for handles with a jig, and a backing block behind.',
   'operation.hang-fronts.flap': 'Hold flaps while their springs are set.',
 
-  'operation.plinth.title': 'Fit plinth {part}',
+  'operation.plinth.title': 'Fit {part}',
   'operation.plinth.under': 'It runs under {units}.',
+  'operation.plinth.floor-first':
+    'Floor finish first: {finish} is still to come. Cut the plinth to the finished floor.',
+  'operation.plinth.floor-first.unknown':
+    'Find out first whether a floor finish is still to come, and how thick. The plinth is cut to the finished floor.',
+  'operation.plinth.floor-there': 'No floor finish is to come. Cut the plinth to the floor as it is.',
+  'operation.plinth.cut':
+    'Cut it to {left} at its left end and {right} at its right end, on the finished floor.',
+  'operation.plinth.cut.unknown':
+    'How high it must be at its ends is not known yet. Measure from the underside of the units to the finished floor.',
   'operation.plinth.height': 'The board is {height} high; cut it down where the floor rises.',
   'operation.plinth.height.unknown': 'Measure the board, and cut it down where the floor rises.',
-  'operation.plinth.rip': 'Scribe it to the finished floor, gap 2 mm at most.',
+  'operation.plinth.rip': 'Scribe its lower edge to the floor between the ends: gap 2 mm at most.',
   'operation.plinth.clip': 'Clip it to the legs so that it comes off again.',
 
-  'operation.finish.title.cornice': 'Fit cornice {part}',
-  'operation.finish.title.pelmet': 'Fit pelmet {part}',
-  'operation.finish.title.upstand': 'Fit upstand {part}',
-  'operation.finish.title.splashback': 'Fit splashback {part}',
+  'operation.finish.title.cornice': 'Fit {part}',
+  'operation.finish.title.pelmet': 'Fit {part}',
+  'operation.finish.title.upstand': 'Fit {part}',
+  'operation.finish.title.splashback': 'Fit {part}',
   'operation.finish.at': 'It belongs to {units}.',
   'operation.finish.cornice': 'Measure it in place and check the room up to the ceiling at both ends.',
   'operation.finish.pelmet': 'Measure it in place and line it up with the doors.',

@@ -1,11 +1,12 @@
 /** Words of the work: hanging. */
 export const hangingWords = {
   'operation.hang.title': 'Hang {unit}',
-  'operation.hang.lift.alone': 'Lift {unit}, {mass}, with both hands under it.',
+  'operation.hang.lift.alone': 'Take {unit}, {mass}, with both hands under it.',
   'operation.hang.lift.alone.unknown': 'Weigh {unit} before you lift it: nobody knows its mass yet.',
-  'operation.hang.lift.two': 'Two of you lift {unit}, {mass} stripped, one at each end.',
+  'operation.hang.lift.two': 'Two of you take {unit}, {mass} stripped, one at each end.',
   'operation.hang.lift.two.unknown': 'Two of you lift {unit}. Weigh it first: nobody knows its mass yet.',
-  'operation.hang.lift.three': 'Three of you lift {unit}, {mass} stripped.',
+  'operation.hang.lift.three':
+    'Three of you take {unit}, {mass} stripped: one at each end, one under its middle.',
   'operation.hang.lift.three.unknown': 'Three of you lift {unit}. Weigh it first: nobody knows its mass yet.',
   'operation.hang.lift.lifter': 'Raise {unit}, {mass}, on the lifter: it carries all of it.',
   'operation.hang.lift.lifter.unknown':
@@ -17,6 +18,9 @@ export const hangingWords = {
     '{unit} weighs {mass}: too much for this crew by the published filter. Stop.',
   'operation.hang.lift.too-heavy.unknown':
     'What {unit} weighs is not known, so no lift has been found for it. Weigh it first.',
+  'operation.hang.together':
+    'Lift together, at a word, from the floor or from a batten or prop under it. Nobody climbs with the unit in hand.',
+  'operation.hang.tug': 'Feel both hooks: tug down and out, gently, at each end in turn. Neither may give.',
   'operation.hang.hook':
     'Raise it {lift} above its place, move it in to the wall and lower it onto the hooks.',
   'operation.hang.hook.unknown':
@@ -26,6 +30,9 @@ export const hangingWords = {
   'operation.hang.offer.unknown': 'Offer it up to its line.',
   'operation.hang.room': 'Hooking on needs {needed} over it; there is {there}.',
   'operation.hang.room.unknown': 'Whether there is room over it to hook on is not known yet. Measure first.',
+  'operation.hang.wind-down':
+    'Hooking on needs {needed} over it, and there is {there}. Wind its height screws down first, all the way: {down}.',
+  'operation.hang.wind-up': 'It then hooks on that much lower. Wind it up again while you level it.',
   'operation.hang.no-room': 'Hooking on needs {needed} over it, and there is only {there}. Do not start.',
   'operation.hang.hooked-is-not-secured': 'Keep hold of it: hooked is not secured.',
   'operation.hang.held-until-screwed': 'Keep hold of it until it is screwed home.',
@@ -58,10 +65,10 @@ export const hangingWords = {
   'operation.lock.title': 'Lock {unit} on',
   'operation.lock.draw-in':
     'Turn the draw-in screws until it bears on the packing, then check the level again.',
-  'operation.lock.anti-lift': 'Set the lock that keeps it from being lifted off.',
+  'operation.lock.anti-lift': 'Turn the lock of each hanger that keeps it from being lifted off.',
   'operation.lock.no-anti-lift': 'It has no lock against being lifted off: the last screws must hold it.',
   'operation.lock.anti-lift-not-said':
-    'Look for a lock against being lifted off, and set it if there is one.',
+    'Look for a lock against being lifted off on each hanger, and turn it if there is one.',
   'operation.lock.hold': 'Keep hold of {unit}: it is not secured yet.',
   'operation.lock.let-go': 'Let go of {unit} only now.',
 
@@ -75,15 +82,15 @@ export const hangingWords = {
   'operation.second-fix.packing.unknown':
     'Pack timber between its back and the wall first, and screw through that.',
   'operation.second-fix.two-at-least':
-    'Screw through the rail: two screws at least into studs or let-in timber. Board alone never carries.',
-  'operation.second-fix.one-only':
-    'Screw through the rail. One screw is not enough: find timber for a second before you let go.',
+    'Two screws at least go into studs or let-in timber. Board alone never carries.',
+  'operation.second-fix.one-only': 'One screw is not enough: find timber for a second before you let go.',
   'operation.second-fix.into-wall': 'Screw through the rail into the wall.',
   'operation.second-fix.let-go': 'Let go of {unit} only when it is screwed home.',
   'operation.screw-back.title': 'Screw {unit} back to the wall',
 
   'operation.join.title': 'Join {left} and {right}',
-  'operation.join.clamp': 'Clamp {left} and {right} together, front edges flush. Clamp before you drill.',
+  'operation.join.clamp':
+    'Clamp {left} and {right} together at top and bottom, front edges flush. Clamp before you drill.',
   'operation.join.pilot':
     'Drill a 3 mm pilot between the hinge holes, through the first side and about 4 mm into the next.',
   'operation.join.screw': 'Join them with 25 mm screws; the two sides are {both} together.',

@@ -8,6 +8,8 @@ import { figuresWords } from './figures'
 import { findingsWords } from './findings'
 import { finishWords } from './finish'
 import { hangingWords } from './hanging'
+import { joiningWords } from './joining'
+import { liftsWords } from './lifts'
 import { setOutWords } from './set-out'
 import { surveyStepsWords } from './survey-steps'
 import { tallsWords } from './talls'
@@ -26,6 +28,8 @@ export const operationsWords = {
   ...findingsWords,
   ...finishWords,
   ...hangingWords,
+  ...joiningWords,
+  ...liftsWords,
   ...setOutWords,
   ...surveyStepsWords,
   ...tallsWords,

@@ -23,25 +23,34 @@ export const setOutWords = {
   'operation.set-out-heights.plate.unknown': 'Hook-on edge of the plates: not known yet.',
   'operation.set-out-heights.rail': 'Hook-on edge of the rail {height:signed} from the line.',
   'operation.set-out-heights.rail.unknown': 'Hook-on edge of the rail: not known yet.',
-  'operation.set-out-heights.bracket': 'Holes of the L brackets {height:signed} from the line.',
-  'operation.set-out-heights.bracket.unknown': 'Holes of the L brackets: not known yet.',
+  'operation.set-out-heights.base-bracket': 'Bracket holes of the base units {height:signed} from the line.',
+  'operation.set-out-heights.base-bracket.unknown': 'Bracket holes of the base units: not known yet.',
+  'operation.set-out-heights.tall-restraint':
+    'Holes that hold the tall units back {height:signed} from the line.',
+  'operation.set-out-heights.tall-restraint.unknown': 'Holes that hold the tall units back: not known yet.',
 
   'operation.set-out-widths.title': 'Mark the widths on {wall}',
   'operation.set-out-widths.storey-rod':
-    'Mark both sides of {units} on a storey rod, then on the wall and the floor.',
+    'Take a straight batten as a storey rod. Mark on it both sides of every unit and space ({count}), as listed here.',
   'operation.set-out-widths.first':
     'Start with {unit}: {left} to {right} from the left corner, as you face the wall.',
   'operation.set-out-widths.first.unknown': 'Where {unit} stands is not known yet: measure its place first.',
-  'operation.set-out-widths.plumb': 'Measure along the line, then plumb each mark up and down.',
-  'operation.set-out-widths.sum': 'Add the marks up: they must come to the run you measured.',
+  'operation.set-out-widths.plumb':
+    'Measure along the line from the left corner. Mark the wall, then plumb each mark up and down to the floor.',
+  'operation.set-out-widths.sum': 'Hold the rod to the wall again: every mark must meet its own.',
+  'operation.set-out-widths.front-line':
+    'Mark the front edge of the bases on the floor, {out} out from the wall at both ends, and stretch a string between. Where the wall bellies out, move both ends out by as much.',
+  'operation.set-out-widths.front-line.unknown':
+    'The front edge of the bases is not known yet: find out how deep they are.',
 
   'operation.find-studs.title': 'Find the studs in {wall}',
   'operation.find-studs.both-edges':
-    'Find both edges of each stud. One beep is not a stud; a magnet finds its screws.',
-  'operation.find-studs.expected': 'Mark the centres of the studs the survey has here ({count}).',
+    'Find both edges of each stud, and mark the middle between them. One beep is not a stud. A magnet finds its screws.',
+  'operation.find-studs.expected':
+    'Compare with the studs of the survey ({count}), counted from the left corner.',
   'operation.find-studs.none-yet':
     'The survey has no stud here yet. Find them, and enter them before you go on.',
-  'operation.find-studs.unsure': 'Not sure yet: {studs}. Prove these before anything is screwed to them.',
+  'operation.find-studs.unsure': 'Not sure yet: the {studs}. Prove each before anything is screwed to it.',
   'operation.find-studs.usual-spacing':
     'Studs are usually 400 mm apart and 40 to 50 mm wide, but the spacing varies: prove it over three.',
   'operation.find-studs.no-drill': 'Do not drill to find a stud.',
@@ -52,16 +61,26 @@ export const setOutWords = {
   'operation.mark-holes.from': 'Measure along from the left corner, and up or down from the line.',
   'operation.mark-holes.refused': 'Leave out the refused ones ({refused}). Cross their places off.',
   'operation.mark-holes.ask': 'Something is still to be settled for {count} of them: do not drill those yet.',
-  'operation.mark-holes.in-timber': 'A mark may be 5 mm out, and must lie 12 mm or more inside the timber.',
+  'operation.mark-holes.in-timber':
+    'A mark may be 5 mm out, and must lie 12 mm or more inside both edges of the timber.',
   'operation.mark-holes.tolerance': 'A mark may be 5 mm out and no more.',
 
   'operation.fit-nogging.title.nogging': 'Fit a nogging in {wall}',
   'operation.fit-nogging.title.pattress': 'Fit a pattress on {wall}',
   'operation.fit-nogging.needed-for': 'The fixings of {unit} find no timber here.',
+  'operation.fit-nogging.there-already':
+    'Look first whether timber is already there: where the wall is open, or by detector and magnet. If you see or feel it, enter it and leave the wall closed.',
+  'operation.fit-nogging.cut':
+    'Cut the board away only now that the wall has been traced and all is off: no deeper than the board, {board}, back to the middle of the studs at both ends.',
+  'operation.fit-nogging.cut.unknown':
+    'Cut the board away only now that the wall has been traced and all is off: no deeper than the board, back to the middle of the studs at both ends.',
   'operation.fit-nogging.place':
     'Let it in from {from} to {to} from the left corner, its middle {height:signed} from the line.',
   'operation.fit-nogging.place.unknown': 'Where it goes is not known yet: measure that first.',
-  'operation.fit-nogging.nogging': 'Screw it to the studs at both ends, its face flush with theirs.',
-  'operation.fit-nogging.pattress': 'Screw the board to every stud it crosses.',
+  'operation.fit-nogging.nogging':
+    'Screw it to the studs at both ends, its face flush with theirs: two {diameter:bare} × {length} wood screws at each end, at a slant, through {bit} pilots.',
+  'operation.fit-nogging.pattress':
+    'Screw the board to every stud it crosses: two {diameter:bare} × {length} wood screws in each, through {bit} pilots.',
   'operation.fit-nogging.record': 'Photograph it, and write its height on the wall, before it is covered.',
+  'operation.fit-nogging.close': 'Close the board over it, flush, before any hole is marked on this wall.',
 }

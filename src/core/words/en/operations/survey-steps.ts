@@ -14,7 +14,7 @@ export const surveyStepsWords = {
   'operation.read-floor.read':
     'Read the drop from the line to the floor at the places of the survey ({count}), front and back of each run.',
   'operation.read-floor.sign': 'Mind the sign: a bigger drop is a lower floor.',
-  'operation.read-floor.high-point': 'The highest floor that counts is at {where}, {drop} below the line.',
+  'operation.read-floor.high-point': 'The highest floor that counts is under {where}, {drop} below the line.',
   'operation.read-floor.high-point.unknown':
     'The highest floor is not known yet: read at every foot and bay, and enter what you read.',
   'operation.read-floor.fall': 'Under the units the floor falls {fall} in all.',

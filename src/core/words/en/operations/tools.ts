@@ -15,6 +15,7 @@ export const toolsWords = {
   'tool.saw': 'fine saw',
   'tool.drill-driver': 'drill driver',
   'tool.hammer-drill': 'hammer drill with a depth stop',
+  'tool.hole-saw': 'hole saw and jigsaw',
   'tool.square': 'square',
   'tool.mallet': 'mallet',
   'tool.screwdriver': 'screwdriver',
