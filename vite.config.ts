@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config'
 
 const DOM_TESTS = ['app', 'ui', 'scene', 'state'].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`)
 const BROWSER_TESTS = ['tests/browser/**/*.test.ts']
+/** Tests that put something of their own in place of a module: they want a process that has not loaded it yet. */
+const ALONE_TESTS = ['tests/properties/feasibility.test.ts']
 
 export default defineConfig({
   plugins: [react()],
@@ -27,9 +29,13 @@ export default defineConfig({
           isolate: false,
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
-          exclude: [...DOM_TESTS, ...BROWSER_TESTS],
+          exclude: [...DOM_TESTS, ...BROWSER_TESTS, ...ALONE_TESTS],
           testTimeout: 20_000,
         },
+      },
+      {
+        extends: true,
+        test: { name: 'alone', environment: 'node', include: ALONE_TESTS, testTimeout: 20_000 },
       },
       {
         extends: true,

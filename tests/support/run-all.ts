@@ -14,7 +14,7 @@ import { findChromium } from './chromium'
 import { ROOT } from './root'
 import type { FileReport, RunReport } from './suite-reporter'
 
-const PROJECTS = ['unit', 'dom', 'browser'] as const
+const PROJECTS = ['unit', 'alone', 'dom', 'browser'] as const
 const PROJECT_TIME_LIMIT_MS = 40 * 60_000
 
 type Tally = { passed: number; failed: number; skipped: number }
