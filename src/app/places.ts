@@ -5,6 +5,7 @@ const paper = () => import('../ui/paper/OnPaper')
 const day = () => import('../ui/day/OnTheDay')
 const survey = () => import('../ui/survey/SurveyPlace')
 const flat = () => import('../ui/rehearse/FlatPicture')
+const standsOn = () => import('../ui/rehearse/StandsOn')
 
 export const OnPaper = lazy(() => paper().then((m) => ({ default: m.OnPaper })))
 export const OnTheDay = lazy(() => day().then((m) => ({ default: m.OnTheDay })))
@@ -13,7 +14,7 @@ export const FlatPicture = lazy(() => flat().then((m) => ({ default: m.FlatPictu
 
 /** Fetches the rest, so that it is there when the line is not. */
 export function fetchAllPlaces(): void {
-  const fetchNow = () => void Promise.allSettled([paper(), day(), survey(), flat()])
+  const fetchNow = () => void Promise.allSettled([paper(), day(), survey(), flat(), standsOn()])
   if ('requestIdleCallback' in window) window.requestIdleCallback(fetchNow)
   else setTimeout(fetchNow, 2000)
 }

@@ -1,110 +1,46 @@
-import type { Plan } from '../core/plan/types'
+import { legName } from '../core/operations/leg-name'
+import type { Plan, UnitPlan } from '../core/plan/types'
+import { footName } from '../core/units/foot-name'
+import { studName, studsMarked } from '../core/units/stud-name'
+import { type FactNames, factName } from '../core/words/fact-name'
 
-type Names = Pick<Plan, 'walls' | 'units'> & Partial<Pick<Plan, 'parts'>>
+type Units = Pick<Plan, 'units'>
+type Walls = Pick<Plan, 'walls'>
+type Names = Units & Walls & Pick<Plan, 'marks' | 'parts'>
 
-const FEET: Readonly<Record<string, string>> = {
-  fl: 'front left',
-  fr: 'front right',
-  bl: 'back left',
-  br: 'back right',
+export function unitName(id: string, { units }: Units): string {
+  return unitOf(id, { units })?.name ?? id.replaceAll('-', ' ')
 }
 
-export function footName(foot: string): string {
-  return FEET[foot] ?? foot.replaceAll('-', ' ')
-}
-
-export function unitName(id: string, { units }: Names): string {
-  return units.find((u) => u.unit === id)?.name ?? id.replaceAll('-', ' ')
-}
-
-export function wallName(id: string, { walls }: Names): string {
+export function wallName(id: string, { walls }: Walls): string {
   const name = walls.find((w) => w.wall === id)?.name ?? id
   return /\bwall\b|partition/i.test(name) ? name : `wall ${name}`
 }
 
-/** What one thing of each list of the kitchen file is called. */
-const ONE_OF: Readonly<Record<string, string>> = {
-  walls: 'wall',
-  units: 'unit',
-  studs: 'stud',
-  noggings: 'nogging',
-  pattresses: 'pattress',
-  accessories: 'accessory',
-  services: 'service',
-  openings: 'opening',
-  lintels: 'lintel',
-  layers: 'layer',
-  readings: 'reading',
-  feet: 'foot',
-  lines: 'line',
-  appliances: 'appliance',
-  worktops: 'worktop',
-  finishing: 'part',
-  fixings: 'fixing',
-  rails: 'rail',
-  people: 'helper',
-  boxes: 'boxing',
-  ceiling: 'ceiling reading',
-  points: 'point',
-  doors: 'door',
-  drawers: 'drawer',
-  heights: 'wish for a height',
-  order: 'wish for the order',
-  overrides: 'override',
-  path: 'point',
-  plumb: 'plumb reading',
+/** What a foot of a unit is called, by where the plan stands it under the unit when its id does not say it. */
+export function footOf(plan: UnitPlan | undefined, foot: string): string {
+  const leg = plan?.legs.find((l) => l.foot === foot)
+  return plan === undefined || leg === undefined ? footName(foot) : legName({ plan }, leg)
 }
 
-const FIELD: Readonly<Record<string, string>> = {
-  cornerRight: 'corner at its right end',
-  perTurn: 'mm a turn',
-  drop: 'drop from the line',
-  houseBuilt: 'year the house was built',
-  region: 'the country whose rules apply',
-  closed: 'whether the walls go all the way round',
-  confirmed: 'how it was confirmed',
-  stands: 'how it stands or hangs',
-  clockwise: 'what clockwise does',
-}
+export const unitOf = (id: string, { units }: Units) => units.find((u) => u.unit === id)
 
-const spaced = (key: string): string =>
-  key.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
-
-/**
- * A fact in words: `walls.b.studs.s3.centre` is "centre of stud s3, wall B". What it is comes first, where it is after;
- * things are called by their own names where they have one.
- */
+/** A fact of the kitchen or an entry of the day log in words, things called as the plan calls them. */
 export function inputName(id: string, plan: Names): string {
-  const parts = id.split('.')
-  const things: string[] = []
-  const fields: string[] = []
-  for (let i = 0; i < parts.length; i++) {
-    const key = parts[i] as string
-    const next = parts[i + 1]
-    const noun = ONE_OF[key]
-    if (key === 'log' && next !== undefined) {
-      things.unshift(`entry ${next} of the day log`)
-      i += 1
-    } else if (noun !== undefined && next !== undefined) {
-      things.unshift(thingName(key, noun, next, plan))
-      i += 1
-    } else if (key !== 'floor' && key !== 'survey' && key !== 'order') {
-      fields.push(FIELD[key] ?? spaced(key))
-    } else if (key === 'floor') {
-      things.unshift('the floor')
-    }
-  }
-  const field = fields.join(', ')
-  const where = things.join(', ')
-  return field === '' ? where : where === '' ? field : `${field} of ${where}`
+  return factName(id, namesIn(plan))
 }
 
-function thingName(list: string, noun: string, id: string, plan: Names): string {
-  if (list === 'walls') return wallName(id, plan)
-  if (list === 'units') return unitName(id, plan)
-  if (list === 'feet') return `foot ${footName(id)}`
-  const part =
-    list === 'finishing' || list === 'worktops' ? plan.parts?.find((p) => p.part === id) : undefined
-  if (part !== undefined) return part.name
-  return `${noun} ${id}`
+function namesIn(plan: Names): FactNames {
+  return {
+    unit: (id) => unitName(id, plan),
+    wall: (id) => wallName(id, plan),
+    foot: (unit, foot) => footOf(unitOf(unit, plan), foot),
+    thing: (list, id, wall) => thingName(list, id, wall, plan),
+  }
+}
+
+function thingName(list: string, id: string, wall: string | null, plan: Names): string | undefined {
+  if (list === 'studs' && wall !== null) return `the ${studName(studsMarked(plan, wall), id)}`
+  if (list === 'finishing' || list === 'worktops') return plan.parts?.find((p) => p.part === id)?.name
+  return undefined
 }

@@ -1,6 +1,6 @@
 import { type Figure, hasValue } from '../figure'
 import type { Kitchen } from '../kitchen/schema'
-import type { WallId } from '../plan/types'
+import type { Plan, WallId } from '../plan/types'
 import type { Survey } from '../survey/survey'
 
 const ORDINALS = [
@@ -52,4 +52,11 @@ export function studPlaces(
 ): readonly StudPlace[] {
   const studs = kitchen.walls.find(({ id }) => id === wall)?.studs ?? []
   return studs.map(({ id, centre }) => ({ id, centre: survey.along(wall, centre) }))
+}
+
+/** The studs of a wall as a plan marks them on it, with their centres from its left corner. */
+export function studsMarked({ marks }: Pick<Plan, 'marks'>, wall: WallId): readonly StudPlace[] {
+  return marks
+    .filter((mark) => mark.kind === 'stud' && mark.wall === wall)
+    .map((mark) => ({ id: mark.about.split('.').at(-1) ?? '', centre: mark.along }))
 }

@@ -5,6 +5,8 @@ import { footName } from '../units/foot-name'
 export interface FactNames {
   readonly unit: (id: string) => string
   readonly wall: (id: string) => string
+  /** A foot of a unit; left out, its id has to say where it stands. */
+  readonly foot?: (unit: string, foot: string) => string
   /** A listed thing: its list and its id; undefined where it has no name of its own. */
   readonly thing?: (list: string, id: string, wall: string | null) => string | undefined
 }
@@ -48,6 +50,17 @@ const FIELD: Readonly<Record<string, string>> = {
   'hanging.plateBelowTop': 'how far the hook-on edge lies below the top',
   'hanging.hookLift': 'how far it is lifted to hook on',
   'hanging.hangerIn': 'how far the hangers lie in from the side',
+  'hanging.up': 'how far the height screw can lift',
+  'hanging.down': 'how far the height screw can lower',
+  'hanging.antiLift': 'whether it can be locked against being lifted off',
+  'hanging.ratedPerHanger': 'load the maker states for one hanger',
+  'hanging.plateHoleBelow': 'how far the hole of the plate lies below its hook-on edge',
+  'hanging.plateHoles': 'number of holes in each plate',
+  'hanging.plateHolePitch': 'distance from hole to hole of the plate',
+  'heightScrew.place': 'which of the two screws sets the height',
+  'heightScrew.perTurn': 'millimetres the height screw moves in one turn',
+  'heightScrew.clockwise': 'which way clockwise moves it',
+  cornerRight: 'the corner at the right end',
   'cornerRight.angle': 'angle of the corner at the right end',
   'cornerRight.thisLeg': 'three lengths of the corner at the right end',
   'cornerRight.nextLeg': 'three lengths of the corner at the right end',
@@ -75,20 +88,42 @@ const FIELD: Readonly<Record<string, string>> = {
   construction: 'what it is made of',
   'along.at': 'place along the wall',
   'centre.at': 'centre along the wall',
+  'along.from': 'starting end of the measurement',
+  'along.face': 'wall face of the measurement',
+  'height.up': 'height above the line',
+  'height.down': 'drop below the line',
+  'height.line': 'line of the measurement',
+  'min.aboveFloor': 'least height above the floor',
+  'max.aboveFloor': 'greatest height above the floor',
 }
 
-const spaced = (key: string): string =>
+/** The ways a place is written down, whatever it is the place of. */
+const WRITTEN: Readonly<Record<string, string>> = {
+  at: 'place along the wall',
+  from: 'starting end of the measurement',
+  face: 'wall face of the measurement',
+  up: 'height above the line',
+  down: 'drop below the line',
+  line: 'line of the measurement',
+  aboveFloor: 'height above the floor',
+}
+
+/** A field of the kitchen file as words: `massStripped` is "mass stripped". */
+export const spaced = (key: string): string =>
   key.replace(/([a-z])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
 
 function fieldName(fields: readonly string[]): string {
   const whole = fields.join('.')
   const named = FIELD[whole] ?? FIELD[fields.slice(-2).join('.')] ?? FIELD[fields.at(-1) ?? '']
-  return named ?? fields.map(spaced).reverse().join(' of its ')
+  if (named !== undefined) return named
+  const said = fields.map((key, i) => (i === fields.length - 1 ? WRITTEN[key] : undefined) ?? spaced(key))
+  return said.reverse().join(' of its ')
 }
 
 /**
  * A fact in words, what it is first and where it is after: `units.base-1.legs.min` is "shortest length of the legs of base
- * unit 1". A thing without a name of its own is called by its id in quotes, as it stands in the file.
+ * unit 1". A thing without a name of its own is called by its id in quotes, as it stands in the file; an entry of
+ * the day log by its id.
  */
 export function factName(id: InputId, names: FactNames): string {
   const whole = FIELD[id]
@@ -97,14 +132,19 @@ export function factName(id: InputId, names: FactNames): string {
   const things: string[] = []
   const fields: string[] = []
   let wall: string | null = null
+  let unit = ''
   for (let i = 0; i < parts.length; i++) {
     const key = parts[i] as string
     const next = parts[i + 1]
-    if (next !== undefined && key === 'units') things.unshift(names.unit(next))
-    else if (next !== undefined && key === 'walls') {
+    if (next !== undefined && key === 'units') {
+      unit = next
+      things.unshift(names.unit(next))
+    } else if (next !== undefined && key === 'walls') {
       wall = next
       things.unshift(names.wall(next))
-    } else if (next !== undefined && key === 'feet') things.unshift(`the ${footName(next)} foot`)
+    } else if (next !== undefined && key === 'feet') {
+      things.unshift(`the ${names.foot?.(unit, next) ?? footName(next)} foot`)
+    } else if (next !== undefined && key === 'log') things.unshift(`entry ${next} of the day log`)
     else if (next !== undefined && ONE_OF[key] !== undefined)
       things.unshift(names.thing?.(key, next, wall) ?? `${ONE_OF[key]} “${next}”`)
     else {

@@ -1,4 +1,4 @@
-import type { Figure, FigureUnit } from '../figure'
+import type { Figure, FigureUnit, ValueFigure } from '../figure'
 
 /** How lengths are shown: millimetres, or inches to the sixteenth. */
 export type Display = 'mm' | 'inch'
@@ -59,6 +59,16 @@ const UNIT_WORD: Readonly<Record<FigureUnit, string>> = {
   ratio: '',
 }
 
+/** Labels of figures that are heights from the line, and so always carry their sign. */
+const FROM_LINE = /^label\.(height\..+|high-point|hole-height|timber-height|underside|top|rail-edge)$/
+
+export const isFromLine = (label: string): boolean => FROM_LINE.test(label)
+
+/** The unit as it is said after its number; empty for a count. */
+export function unitText({ unit, value }: Pick<ValueFigure, 'unit' | 'value'>): string {
+  return unit === 'turn' && Math.abs(value) < 1.125 ? 'turn' : UNIT_WORD[unit]
+}
+
 /** Whole, half and quarter turns as a fitter says them: 1, 1¼, ½. Nearest quarter. */
 export function turnsText(value: number): string {
   const quarters = Math.round(Math.abs(value) * 4)
@@ -91,8 +101,7 @@ export function figureText(figure: Figure, style: NumberStyle = {}): string {
   const number = numberText(figure, style)
   if (number === undefined || figure.state === 'unknown') return 'not known yet'
   const inch = figure.unit === 'mm' && style.display === 'inch'
-  let unit = inch ? 'in' : UNIT_WORD[figure.unit]
-  if (figure.unit === 'turn') unit = Math.abs(figure.value) < 1.125 ? 'turn' : 'turns'
+  const unit = inch ? 'in' : unitText(figure)
   const space = unit === '' || unit === '°' ? '' : ' '
   const pm =
     style.withPm === true && figure.pm > 0 ? ` ± ${grouped(String(Math.ceil(figure.pm * 10) / 10))}` : ''

@@ -100,7 +100,7 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
       )}
       {reading !== null && (
         <>
-          <Told orders={turnsFor(unit.adjusters, reading)} />
+          <Told orders={turnsFor(unit.adjusters, reading)} unit={unit} />
           <button
             type="button"
             className="button"

@@ -1,10 +1,11 @@
 import type { TurnOrder } from '../../core/daylog/turns'
 import { hasValue } from '../../core/figure'
-import { numberText, turnsText } from '../../core/words/format'
-import { footName } from '../names'
+import type { UnitPlan } from '../../core/plan/types'
+import { numberText, turnsText, unitText } from '../../core/words/format'
+import { footOf } from '../names'
 
 /** The turns, big; what is not known is asked or tried, never guessed. */
-export function Told({ orders }: { readonly orders: readonly TurnOrder[] }) {
+export function Told({ orders, unit }: { readonly orders: readonly TurnOrder[]; readonly unit: UnitPlan }) {
   const moving = orders.filter((o) => o.way !== 'none')
   const still = orders.filter((o) => o.way === 'none')
   return (
@@ -15,7 +16,7 @@ export function Told({ orders }: { readonly orders: readonly TurnOrder[] }) {
         <div key={order.adjuster.id}>
           <p className="told">{turnsWords(order)}</p>
           <p>
-            {adjusterName(order)}
+            {adjusterName(order, unit)}
             {order.way !== 'not-known' && (
               <>
                 , <strong>{order.way}</strong>
@@ -26,7 +27,7 @@ export function Told({ orders }: { readonly orders: readonly TurnOrder[] }) {
         </div>
       ))}
       {moving.length > 0 && still.length > 0 && (
-        <p className="quiet">Leave {still.map((o) => shortName(o)).join(' and ')}.</p>
+        <p className="quiet">Leave {still.map((o) => shortName(o, unit)).join(' and ')}.</p>
       )}
     </div>
   )
@@ -37,7 +38,7 @@ const LEAST_TURN = 0.125
 function turnsWords({ turns }: TurnOrder): string {
   if (!hasValue(turns)) return 'Try one turn'
   if (turns.value < LEAST_TURN) return 'A touch'
-  return `${turnsText(turns.value)} ${turns.value >= 1.125 ? 'turns' : 'turn'}`
+  return `${turnsText(turns.value)} ${unitText(turns)}`
 }
 
 function detail({ rise, adjuster, reaches, hand }: TurnOrder): string {
@@ -56,12 +57,12 @@ function detail({ rise, adjuster, reaches, hand }: TurnOrder): string {
   return parts.filter((p) => p !== '').join(' ')
 }
 
-function shortName({ adjuster }: TurnOrder): string {
-  return adjuster.kind === 'leg' ? `the ${footName(adjuster.id)} leg` : `the ${adjuster.id} hanger`
+function shortName({ adjuster }: TurnOrder, unit: UnitPlan): string {
+  return adjuster.kind === 'leg' ? `the ${footOf(unit, adjuster.id)} leg` : `the ${adjuster.id} hanger`
 }
 
-function adjusterName({ adjuster }: TurnOrder): string {
-  if (adjuster.kind === 'leg') return `Leg ${footName(adjuster.id)}`
+function adjusterName({ adjuster }: TurnOrder, unit: UnitPlan): string {
+  if (adjuster.kind === 'leg') return `Leg ${footOf(unit, adjuster.id)}`
   const which =
     adjuster.place === null
       ? ', height screw (which of the two it is, the sheet must say)'

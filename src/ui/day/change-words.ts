@@ -1,7 +1,7 @@
 import type { Figure } from '../../core/figure'
 import type { Change, Operation, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
-import { footName, unitName, wallName } from '../names'
+import { footOf, unitName, unitOf, wallName } from '../names'
 import { LINE_NAMES } from '../paper/wall/HeightLines'
 import { unbroken, words } from '../words'
 
@@ -80,7 +80,7 @@ function aboutUnit(id: string, rest: readonly string[], plan: Plan): About | nul
   const work: About['work'] = (o) => o.on.includes(id) && SETTING.has(o.kind)
   const [list, item = '', field] = rest
   if (list === 'legs' && field === 'extension')
-    return { name: `leg ${footName(item)} of ${unit}`, signed: false, work }
+    return { name: `leg ${footOf(unitOf(id, plan), item)} of ${unit}`, signed: false, work }
   if (rest.length > 1) return null
   if (list === 'underside') return { name: `underside of ${unit}`, signed: true, work }
   if (list === 'top') return { name: `top of ${unit}`, signed: true, work }

@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan/types'
 import type { KeptEntry } from '../../state/store'
-import { footName, inputName, unitName } from '../names'
+import { footOf, inputName, unitName, unitOf } from '../names'
 import { words } from '../words'
 
 /** The number in a typed quantity, as the file holds it: bare, or with its precision. */
@@ -12,7 +12,8 @@ function numberIn(value: unknown): string | null {
 
 /** What was written down, in words. */
 export function entryWords(entry: KeptEntry, plan: Plan): string {
-  const unit = unitName(String(entry['unit'] ?? ''), plan)
+  const id = String(entry['unit'] ?? '')
+  const unit = unitName(id, plan)
   switch (entry.kind) {
     case 'done':
       return `Done: ${operationTitle(String(entry['operation']), plan)}`
@@ -21,7 +22,7 @@ export function entryWords(entry: KeptEntry, plan: Plan): string {
       return `${entry['edge'] === 'top' ? 'Top' : 'Underside'} of ${unit} read at ${up === null ? `−${numberIn(entry['down'])}` : `+${up}`} from the line`
     }
     case 'floor-at-foot':
-      return `Floor under the ${footName(String(entry['foot']))} foot of ${unit}: ${numberIn(entry['drop'])} below the line`
+      return `Floor under the ${footOf(unitOf(id, plan), String(entry['foot']))} foot of ${unit}: ${numberIn(entry['drop'])} below the line`
     case 'level':
       return entry['low'] === 'neither'
         ? `Level on ${unit}: even`

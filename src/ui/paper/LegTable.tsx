@@ -1,7 +1,7 @@
 import { hasValue } from '../../core/figure'
+import { legName } from '../../core/operations/leg-name'
 import type { LegPlan, Plan, UnitPlan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
-import { footName } from '../names'
 import { unitsOn } from './wall/pen'
 
 /** How far each leg is wound out, floor to underside of the carcass, before the unit is stood up. */
@@ -38,7 +38,7 @@ function UnitLegs({ unit }: { readonly unit: UnitPlan }) {
               {unit.name}
             </th>
           )}
-          <td>{footName(leg.foot)}</td>
+          <td>{legName({ plan: unit }, leg)}</td>
           <td className="figure">
             {hasValue(leg.extension) ? figureText(leg.extension, { withPm: true }) : 'not known yet'}
             {isOut(leg) && ` (${reachText(leg)})`}

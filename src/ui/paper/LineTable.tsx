@@ -1,6 +1,6 @@
 import type { HeightLine, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
-import { upperFirst } from './sheets'
+import { upperFirst } from '../../core/words/upper-first'
 import { LINE_NAMES } from './wall/HeightLines'
 
 /** The heights to strike on one wall; a line broken into stretches of one height is one row. */

@@ -1,6 +1,7 @@
 import { hasValue } from '../../core/figure'
 import { figuresIn } from '../../core/plan/figures-in'
 import type { Plan } from '../../core/plan/types'
+import { spaced } from '../../core/words/fact-name'
 import { inputName } from '../names'
 
 export interface Assumption {
@@ -21,8 +22,6 @@ const NAMES: Readonly<Record<string, string>> = {
   screwLength: 'length of a screw',
   extension: 'length of a leg',
 }
-
-const spaced = (key: string): string => key.replace(/([A-Z])/g, (c) => ` ${c.toLowerCase()}`)
 
 /** Figures of the plan that rest on something nobody has confirmed, one line for each kind of figure. */
 export function assumedFigures(plan: Plan): readonly Assumption[] {

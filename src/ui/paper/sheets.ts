@@ -1,4 +1,5 @@
 import type { Plan } from '../../core/plan/types'
+import { upperFirst } from '../../core/words/upper-first'
 import { wallName } from '../names'
 import { unitsOn } from './wall/pen'
 
@@ -22,5 +23,3 @@ export function sheetsOf(plan: Plan): readonly SheetName[] {
     ...(plan.operations.length > 0 ? [{ id: 'work', name: 'Order of work' }] : []),
   ]
 }
-
-export const upperFirst = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

@@ -1,11 +1,18 @@
-import { type ReactNode, useId, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useId, useState } from 'react'
 import { hasValue } from '../../core/figure'
 import type { NamedFigure, Plan } from '../../core/plan/types'
-import { standsOn } from '../basis'
 import { shownFigure } from '../shown-figure'
 import { words } from '../words'
 import { figureGroups } from './figure-groups'
 import { type HoleGroup, holeRows, type UnitHoles } from './hole-rows'
+
+/** What a figure stands on comes after the first step; where the line fails, the step itself stays. */
+const StandsOn = lazy(() =>
+  import('./StandsOn').then(
+    (m) => ({ default: m.StandsOn }),
+    () => ({ default: () => <p>This could not be fetched. Open the page again when there is a line.</p> }),
+  ),
+)
 
 interface Props {
   readonly figures: readonly NamedFigure[]
@@ -34,13 +41,7 @@ export function SlipFigures({ figures, plan }: Props) {
     <div className="slip-figures">
       {large.length > 0 && (
         <ul aria-label="Figures" className="large">
-          {large.map((named) => (
-            <li key={named.name}>
-              <FigureButton named={named} asking={asking} isLarge>
-                <span className="label">{words(named.label)}</span>
-              </FigureButton>
-            </li>
-          ))}
+          <FigureItems figures={large} asking={asking} />
         </ul>
       )}
       {inUnit.rows.length > 0 && <HolesInUnit holes={inUnit} asking={asking} />}
@@ -48,16 +49,30 @@ export function SlipFigures({ figures, plan }: Props) {
       {listed.length > 0 && <FigureList listed={listed} asking={asking} />}
       <div id={answerId} className="stands-on" aria-live="polite">
         {told !== undefined && (
-          <>
-            <p className="about">{words(told.label)}</p>
-            {standsOn(told.figure, plan).map((line) => (
-              <p key={line}>{line}</p>
-            ))}
-          </>
+          <Suspense fallback={<p>On its way.</p>}>
+            <StandsOn told={told} plan={plan} />
+          </Suspense>
         )}
       </div>
     </div>
   )
+}
+
+/** Figures with what each is, one item of a list each. */
+function FigureItems({
+  figures,
+  asking,
+}: {
+  readonly figures: readonly NamedFigure[]
+  readonly asking: Asking
+}) {
+  return figures.map((named) => (
+    <li key={named.name}>
+      <FigureButton named={named} asking={asking} isLarge>
+        <span className="label">{words(named.label)}</span>
+      </FigureButton>
+    </li>
+  ))
 }
 
 /** Figures of one kind, a line each. */
@@ -74,13 +89,7 @@ function FigureList({
   return (
     <>
       <ul aria-label="Figures of one kind" className="listed">
-        {shown.map((named) => (
-          <li key={named.name}>
-            <FigureButton named={named} asking={asking} isLarge>
-              <span className="label">{words(named.label)}</span>
-            </FigureButton>
-          </li>
-        ))}
+        <FigureItems figures={shown} asking={asking} />
       </ul>
       {isCut && (
         <button type="button" className="link" onClick={() => setWhole(true)}>

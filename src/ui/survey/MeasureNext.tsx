@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan/types'
+import { upperFirst } from '../../core/words/upper-first'
 import { inputName } from '../names'
-import { upperFirst } from '../paper/sheets'
 import { count } from '../words'
 
 const MOST_SHOWN = 20

@@ -43,6 +43,9 @@ test.each([
   ['floor.finishToCome', 'thickness of the floor finish still to be laid'],
   ['floor.readings.f7.drop', 'the drop from the line of floor reading “f7”'],
   ['appliances.dishwasher.heightMin', 'height with its feet wound in of dishwasher'],
+  ['walls.b.openings.w1.top.up', 'height above the line of its top of opening “w1” of stud wall'],
+  ['units.b1.hanging.heightScrew.perTurn', 'millimetres the height screw moves in one turn of base unit 1'],
+  ['log.e3', 'entry e3 of the day log'],
   ['region', 'the country whose rules apply'],
 ])('%s is %s', (id, words) => {
   expect(factName(id, namesOf(kitchenOf(workKitchen())))).toBe(words)

@@ -1,9 +1,12 @@
-import { expect, test } from 'vitest'
+import { beforeAll, expect, test } from 'vitest'
 import { StepSlip } from '../../../src/ui/rehearse/StepSlip'
 import { planOf } from '../../support/kitchens'
 import { show } from '../../support/render'
 
 const plan = planOf('l-shape')
+
+/** As when the page has had time: what a tap needs has been fetched. */
+beforeAll(async () => void (await import('../../../src/ui/rehearse/StandsOn')))
 
 test('every operation has a slip with its title, its words and its crew, and no word is missing', async () => {
   for (const [index, operation] of plan.operations.entries()) {
