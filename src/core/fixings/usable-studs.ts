@@ -37,6 +37,11 @@ export interface Studs {
 
 const FOUND: readonly Stud['confirmed'][] = ['both-edges', 'fixings-seen', 'seen-open']
 
+/** Whether a stud was found for certain: one beep of a detector is no stud. */
+export function isFound({ confirmed }: Pick<Stud, 'confirmed'>): boolean {
+  return FOUND.includes(confirmed)
+}
+
 /**
  * Studs a screw may be aimed at, and those that are only supposed. A stud counts when both its edges were found, or its
  * fixings or the stud itself seen, and when its centre and width are known: one beep of a detector is no stud. The
@@ -46,7 +51,7 @@ const FOUND: readonly Stud['confirmed'][] = ['both-edges', 'fixings-seen', 'seen
  */
 export function studsOf(wall: Wall, survey: Pick<Survey, 'along'>): Studs {
   const studs = wall.studs.map((stud) => ({ stud, centre: survey.along(wall.id, stud.centre) }))
-  const found = studs.filter(({ stud }) => FOUND.includes(stud.confirmed))
+  const found = studs.filter(({ stud }) => isFound(stud))
   const facts = found.flatMap(({ stud, centre }) => [centre, stud.width])
   return {
     usable: studs.flatMap(({ stud, centre }) => usable(wall, stud, centre)).sort(leftToRight),
@@ -84,7 +89,7 @@ function materialOf(wall: Wall, stud: Stud): UsableStud['material'] {
 
 function doubtful(wall: Wall, stud: Stud, centre: Figure): readonly DoubtfulStud[] {
   const { id, width } = stud
-  if (!FOUND.includes(stud.confirmed)) {
+  if (!isFound(stud)) {
     const missing = [factId('walls', wall.id, 'studs', id, 'confirmed')]
     return [{ id, why: 'not-confirmed', centre, missing }]
   }

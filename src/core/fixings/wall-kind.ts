@@ -18,7 +18,7 @@ const KIND_OF: Readonly<Record<NonNullable<Wall['construction']>, NonNullable<Wa
 }
 
 /** Plasterboard never carries a unit, nor does the board of dot-and-dab: what counts is what stands behind it. */
-export function wallKind(wall: Wall): WallKind {
+export function wallKind(wall: Pick<Wall, 'construction'>): WallKind {
   return wall.construction === null ? null : KIND_OF[wall.construction]
 }
 

@@ -13,6 +13,11 @@ export const UNIT_KINDS = [
 ] as const
 export type UnitKind = (typeof UNIT_KINDS)[number]
 
+/** Units that hang on their wall, over the worktop. */
+export const HUNG_KINDS: readonly UnitKind[] = ['wall', 'corner-wall', 'bridging']
+/** Units that reach up past the worktop: those that hang, and talls. */
+export const HIGH_KINDS: readonly UnitKind[] = [...HUNG_KINDS, 'tall']
+
 /** What a wish on a height may speak of. */
 export const HEIGHT_NAMES = [
   'base-underside',

@@ -953,7 +953,7 @@ export const kitchenSchema = z.strictObject({
         id,
         kind: z.enum(['door', 'corner', 'stairs', 'lift-car']).describe(ROUTE),
         width: tape().describe(ROUTE),
-        width2: tape().describe(`The way on, past a corner. ${ROUTE}`),
+        width2: tape().describe(`The way on, past a corner; how deep a lift car is. ${ROUTE}`),
         height: tape().describe(ROUTE),
         ceiling: tape().describe(ROUTE),
       }),

@@ -10,7 +10,9 @@ import {
 } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen, Worktop } from '../kitchen/schema'
+import { longestPiece, worktopRuns } from '../placing/worktop-runs'
 import type { UnitPlan } from '../plan/types'
+import { highestOf } from '../survey/extremes'
 import type { Survey } from '../survey/survey'
 import { particleboardDensity } from './board-density'
 
@@ -123,22 +125,8 @@ const ZERO: Figure = {
 
 function stretchesOf(top: Worktop, { kitchen, units }: WorktopSite): readonly Stretch[] {
   const under = units.filter((unit) => top.over.includes(unit.unit))
-  const againstWalls = under.filter((unit) => unit.kind !== 'island')
-  const walls = [...new Set(againstWalls.map((unit) => unit.wall))]
-  const runs = walls.map((wall): Stretch => {
-    const here = againstWalls.filter((unit) => unit.wall === wall)
-    return {
-      wall,
-      left: extreme(
-        here.map((unit) => unit.left),
-        Math.min,
-      ),
-      right: extreme(
-        here.map((unit) => unit.right),
-        Math.max,
-      ),
-    }
-  })
+  const againstWalls = units.filter((unit) => unit.kind !== 'island')
+  const runs: readonly Stretch[] = worktopRuns({ worktops: [top] }, againstWalls)
   const islands = under
     .filter((unit) => unit.kind === 'island')
     .map((unit): Stretch => ({ wall: null, left: ZERO, right: unit.width }))
@@ -149,17 +137,10 @@ function stretchesOf(top: Worktop, { kitchen, units }: WorktopSite): readonly St
   return [...runs, ...islands, ...arms]
 }
 
-function extreme(figures: readonly Figure[], of: (...values: number[]) => number): Figure {
-  return derive('mm', sideToSide, figures, (...values) => of(...values))
-}
-
 /** What an arm adds past the square in the corner that the first run already covers. */
 function beyond(arm: Figure, depth: Figure): Figure {
   return derive('mm', sideToSide, [arm, depth], (a = 0, d = 0) => Math.max(0, a - d))
 }
-
-/** A joint nearer the end of a run than this is the joint to the next run: it makes no further piece. */
-const AT_THE_END = 100
 
 /** The longest piece, by its share of the whole length; while a joint has no place, or no length is known, all of it. */
 function piece(
@@ -169,15 +150,8 @@ function piece(
   length: Figure,
   whole: Figure,
 ): Figure {
-  const longest = stretches.map(({ wall, left, right }) => {
-    const joints = top.joints
-      .filter((joint) => joint.wall === wall)
-      .map((joint) => survey.along(joint.wall, joint.along))
-    return derive('mm', sideToSide, [left, right, ...joints], (from = 0, to = 0, ...at) =>
-      longestBetween(from, to, at),
-    )
-  })
-  const most = extreme(longest, Math.max)
+  const longest = stretches.map((stretch) => longestPiece(top, stretch, survey))
+  const most = highestOf('mm', sideToSide, longest)
   if (stretches.length === 0 || !hasValue(most) || !hasValue(length) || length.value <= 0) return whole
   return derive(
     'kg',
@@ -185,10 +159,4 @@ function piece(
     [whole, most, length],
     (mass = 0, part = 0, all = 1) => (mass * part) / all,
   )
-}
-
-function longestBetween(from: number, to: number, joints: readonly number[]): number {
-  const inside = joints.filter((at) => at > from + AT_THE_END && at < to - AT_THE_END).sort((a, b) => a - b)
-  const cuts = [from, ...inside, to]
-  return Math.max(...cuts.slice(1).map((at, i) => at - (cuts[i] as number)))
 }

@@ -1,13 +1,14 @@
 import { type Figure, hasValue } from '../figure'
 import type { FinishingPart } from '../kitchen/schema'
 import type { Message } from '../message'
+import { finishAtPlinth } from '../placing/plinth-line'
 import type { Operation } from '../plan/types'
 import { partName } from '../units/part-name'
 import { type Job, listed } from './job'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { fitPanel } from './panels'
-import { finishAtPlinth, plinthEnds } from './plinth-ends'
+import { plinthEnds } from './plinth-ends'
 import { TOLERANCE, usual } from './tolerances'
 
 const MM_PER_METRE = 1000
@@ -48,7 +49,7 @@ function metresOf(job: Job, part: FinishingPart): number {
 
 /** The floor finish is laid before a plinth is cut to it; while nobody has said, it is asked. */
 function floorFirst(job: Job): Message {
-  const finish = finishAtPlinth(job)
+  const finish = finishAtPlinth(job.kitchen)
   const comes = !hasValue(finish) || finish.value > 0
   return comes ? toldFigure('plinth', 'floor-first', { finish }) : told('plinth', 'floor-there')
 }

@@ -1,4 +1,6 @@
 import { hasValue } from '../figure'
+import { wallKind } from '../fixings/wall-kind'
+import { HUNG_KINDS } from '../kitchen/kinds'
 import { compareIds } from '../kitchen/normalise'
 import type { Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Hole, HolePurpose, UnitId, UnitPlan, WallId } from '../plan/types'
@@ -40,8 +42,6 @@ export interface Job {
 }
 
 const HUNG_BY = ['plates', 'rail', 'back-rail-screws', 'cleat'] as const
-const HUNG_KINDS: readonly string[] = ['wall', 'corner-wall', 'bridging']
-const STUD_WALLS: readonly string[] = ['timber-stud', 'metal-stud', 'lath-and-plaster']
 
 const byId = <T extends { readonly id: string }>(list: readonly T[]): readonly T[] =>
   [...list].sort((a, b) => compareIds(a.id, b.id))
@@ -55,7 +55,7 @@ export function hangsBy(unit: Pick<Unit, 'kind' | 'stands'>): FittedUnit['hangs'
 }
 
 export function isStudWall(wall: Pick<Wall, 'construction'> | undefined): boolean {
-  return STUD_WALLS.includes(wall?.construction ?? '')
+  return wall !== undefined && wallKind(wall) === 'studs'
 }
 
 function wayOf(unit: Unit): Way {

@@ -11,8 +11,8 @@ const toTheFinish: Basis = {
 }
 const nothing: Figure = known(0, 0, 'mm', [], toTheFinish)
 
-/** What still comes on the floor in front of the plinth. */
-function finish({ floor }: Pick<Kitchen, 'floor'>): Figure {
+/** What is still to come on the floor where the plinth stands: nothing, so much, or not known. */
+export function finishAtPlinth({ floor }: Pick<Kitchen, 'floor'>): Figure {
   if (floor.finishWhere === 'none') return restingOn(nothing, ['floor.finishWhere'])
   if (floor.finishWhere === null) return unknown('mm', ['floor.finishWhere'])
   return restingOn(floor.finishToCome, ['floor.finishWhere'])
@@ -40,7 +40,7 @@ export function plinthEndsOf(
     return {
       side,
       along: plan[side],
-      height: sum('mm', toTheFinish, [underside], [floor, finish(kitchen)]),
+      height: sum('mm', toTheFinish, [underside], [floor, finishAtPlinth(kitchen)]),
     }
   })
 }

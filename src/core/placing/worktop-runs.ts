@@ -1,7 +1,8 @@
-import { type Basis, type Figure, hasValue } from '../figure'
+import { type Basis, derive, type Figure, hasValue } from '../figure'
 import type { Kitchen, Worktop } from '../kitchen/schema'
 import type { UnitPlan, WallId } from '../plan/types'
 import { highestOf, lowestOf } from '../survey/extremes'
+import type { Survey } from '../survey/survey'
 
 /** A straight stretch of worktop along one wall: from the leftmost to the rightmost of the units it lies on there. */
 export interface WorktopRun {
@@ -38,4 +39,27 @@ export function passes(run: Pick<WorktopRun, 'left' | 'right'>, left: Figure, ri
   const { left: from, right: to } = run
   if (!hasValue(left) || !hasValue(right) || !hasValue(from) || !hasValue(to)) return false
   return right.value > from.value && left.value < to.value
+}
+
+/** A joint nearer the end of a run than this is the joint to the next run: it makes no further piece. */
+const AT_THE_END = 100
+
+/** The length of the longest piece a stretch of worktop is carried in: between its ends and the joints along it. */
+export function longestPiece(
+  { joints }: Pick<Worktop, 'joints'>,
+  { wall, left, right }: Pick<WorktopRun, 'left' | 'right'> & { readonly wall: WallId | null },
+  survey: Pick<Survey, 'along'>,
+): Figure {
+  const at = joints
+    .filter((joint) => joint.wall === wall)
+    .map((joint) => survey.along(joint.wall, joint.along))
+  return derive('mm', overItsUnits, [left, right, ...at], (from = 0, to = 0, ...cuts) =>
+    longestBetween(from, to, cuts),
+  )
+}
+
+function longestBetween(from: number, to: number, joints: readonly number[]): number {
+  const inside = joints.filter((at) => at > from + AT_THE_END && at < to - AT_THE_END).sort((a, b) => a - b)
+  const cuts = [from, ...inside, to]
+  return Math.max(...cuts.slice(1).map((at, i) => at - (cuts[i] as number)))
 }

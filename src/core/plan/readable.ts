@@ -1,9 +1,8 @@
-import { type Figure, hasValue } from '../figure'
 import { message } from '../message'
+import { legName } from '../operations/leg-name'
 import { why, whyNotFirst } from '../order/why'
-import { footName } from '../units/foot-name'
-import { type StudPlace, studName } from '../units/stud-name'
-import { figureText } from '../words/format'
+import { studName, studsMarked } from '../units/stud-name'
+import { figureText, isFromLine } from '../words/format'
 import { say } from '../words/say'
 import type {
   Finding,
@@ -58,7 +57,7 @@ function legLines(plan: Plan): readonly string[] {
   return plan.units.flatMap((u) =>
     u.legs.map(
       (leg) =>
-        `${u.name}, ${legName(u, leg)}: ${figureText(leg.extension, { withPm: true })}${leg.within === 'yes' ? '' : ` (${leg.within})`}`,
+        `${u.name}, ${legName({ plan: u }, leg)}: ${figureText(leg.extension, { withPm: true })}${leg.within === 'yes' ? '' : ` (${leg.within})`}`,
     ),
   )
 }
@@ -97,15 +96,13 @@ function operationLine(plan: Plan, o: Operation, i: number): string {
     ...o.figures.map((f) => `      · ${figureLine(f)}`),
     ...o.checks.map((c) => `      ✓ ${checkLine(c)}`),
     ...o.cautions.map((c) => `      ! ${say(c.say)}`),
-    ...(reason === undefined ? [] : [`      because ${say(reason.because)}`]),
+    ...(reason === undefined ? [] : [`      why: ${say(reason.because)}`]),
   ]
   return lines.join('\n  ')
 }
 
-const SIGNED = /^label\.(height\..+|high-point|hole-height|timber-height|underside|top|rail-edge)$/
-
 function figureLine({ label, figure }: NamedFigure): string {
-  return `${say(label)}: ${figureText(figure, { signed: SIGNED.test(label.key) })}`
+  return `${say(label)}: ${figureText(figure, { signed: isFromLine(label.key) })}`
 }
 
 /** What is asked, and the answer it should have: so somebody new to it can see that it is right. */
@@ -122,13 +119,6 @@ function wallName({ walls }: Pick<Plan, 'walls'>, id: string): string {
   return walls.find((wall) => wall.wall === id)?.name ?? `wall ${id}`
 }
 
-type PlannedUnit = Plan['units'][number]
-
-function legName({ width, depth }: PlannedUnit, leg: PlannedUnit['legs'][number]): string {
-  const value = (figure: Figure) => (hasValue(figure) ? figure.value : null)
-  return footName(leg.foot, { x: leg.x, y: leg.y, width: value(width), depth: value(depth) })
-}
-
 const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
   rail: 'rail of',
   plate: 'plate of',
@@ -143,16 +133,10 @@ const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
 /** What a hole is for and what it goes into, by names. */
 function holeFor(plan: Plan, hole: Hole): string {
   const names = hole.for.map((id) => plan.units.find((u) => u.unit === id)?.name ?? id)
-  const studs = studsOf(plan, hole.wall)
+  const studs = studsMarked(plan, hole.wall)
   const into =
     hole.stud !== null && studs.some((s) => s.id === hole.stud) ? `, ${studName(studs, hole.stud)}` : ''
   return `${PURPOSES[hole.purpose]} ${names.join(', ')}${into}`
-}
-
-function studsOf({ marks }: Plan, wall: string): readonly StudPlace[] {
-  return marks
-    .filter((mark) => mark.kind === 'stud' && mark.wall === wall)
-    .map((mark) => ({ id: mark.about.split('.').at(-1) ?? '', centre: mark.along }))
 }
 
 function reasonLine(r: OrderReason): string {

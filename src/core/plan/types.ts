@@ -501,7 +501,7 @@ export type Edit =
 export interface WayOut {
   readonly say: Message
   readonly cost: Cost
-  /** What it changes in the kitchen file; a way out that changes nothing there is something to find out. */
+  /** What it changes in the kitchen file: without any there is nothing to plan again, and it is not shown. */
   readonly edits: readonly Edit[]
   /** Whether a plan was made with it: `holds` when the finding is gone and no new stop or dangerous ask has come. */
   readonly planned: 'not-yet' | 'holds'

@@ -7,9 +7,12 @@ const CHEAPEST_FIRST: readonly Cost[] = ['a look', 'minutes', 'an hour', 'a part
 const stopsWork = (finding: Finding): boolean =>
   finding.weight === 'stop' || (finding.weight === 'ask' && finding.dangerous)
 
-/** A way out with its plan made: null when the finding is still there, something worse comes, or there is no plan. */
+/**
+ * A way out with its plan made: null when it changes nothing, the finding is still there, something worse comes, or there
+ * is no plan.
+ */
 function tried(way: WayOut, of: Finding, before: Plan, kitchen: unknown, log: unknown): WayOut | null {
-  if (way.edits.length === 0) return { ...way, planned: 'holds' }
+  if (way.edits.length === 0) return null
   const file = withEdits(kitchen, way.edits)
   if (file === undefined) return null
   const outcome = workThrough(file, log)

@@ -1,11 +1,11 @@
 import { type Basis, derive, type Figure, hasValue } from '../figure'
 import { factId } from '../kitchen/fact-id'
+import { HUNG_KINDS } from '../kitchen/kinds'
 import type { Appliance } from '../kitchen/schema'
 import { bayOf } from '../placing/appliance-doors'
 import { type CornerSide, cornerSides, fromCorner } from '../placing/corners'
 import { overLimit } from '../placing/over-limit'
 import { type RunPiece, runPieces } from '../placing/run-pieces'
-import type { UnitPlan } from '../plan/types'
 import { highestOf, lowestOf } from '../survey/extremes'
 import { sum } from '../survey/sum'
 import type { Found, Rule, Site } from './rule'
@@ -59,7 +59,6 @@ function widths(site: Site, bay: Bay, deep: Figure): readonly { at: 'back' | 'fr
   return [{ at: 'back', width: back }, ...(off.length === 0 ? [] : [{ at: 'front' as const, width: front }])]
 }
 
-const HIGH: readonly UnitPlan['kind'][] = ['wall', 'corner-wall', 'bridging']
 /** A wall so far off that the appliance does not stand against it, mm. Common practice. */
 const FAR = 60
 
@@ -90,7 +89,7 @@ function pinchOf(
   )
   const rooms = measured.map(({ width }) => width).filter(hasValue)
   const ends = pieces
-    .filter((one) => one.wall === wall && !HIGH.includes(one.unit?.kind ?? 'base'))
+    .filter((one) => one.wall === wall && !HUNG_KINDS.includes(one.unit?.kind ?? 'base'))
     .map(({ right }) => right)
   if (rooms.length === 0 || !ends.every(hasValue)) return null
   const over = sum('mm', between, [highestOf('mm', between, ends)], [lowestOf('mm', between, rooms)])

@@ -1,7 +1,7 @@
-import { type Figure, hasValue } from '../figure'
+import { hasValue } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { AccessPoint } from '../kitchen/schema'
-import type { UnitPlan } from '../plan/types'
+import { liesBehind } from '../placing/behind'
 import type { Found, Rule, Site } from './rule'
 
 /** Room a hand wants round a tap. Common practice. */
@@ -17,25 +17,49 @@ const WHAT: Readonly<Record<AccessPoint['kind'], string>> = {
   other: 'Something that must be reached',
 }
 
-const between = (at: Figure, low: Figure, high: Figure): boolean =>
-  hasValue(at) &&
-  hasValue(low) &&
-  hasValue(high) &&
-  at.value > low.value - HAND &&
-  at.value < high.value + HAND
-
-/** The unit of its own wall that covers it: across, up, and further out than it. */
-function coveredBy(site: Site, point: AccessPoint): UnitPlan | undefined {
+function judged(site: Site, point: AccessPoint): Found | null {
   const along = site.survey.along(point.wall, point.along)
   const height = site.onFace(point.wall, along, point.height)
-  return site
-    .along(point.wall)
-    .find(
-      (unit) =>
-        unit.kind !== 'appliance-space' &&
-        between(along, unit.left, unit.right) &&
-        between(height, unit.underside, unit.top),
-    )
+  const covering = site.along(point.wall).flatMap((unit) => {
+    const lies = unit.kind === 'appliance-space' ? 'no' : liesBehind({ along, height }, unit, HAND)
+    return lies === 'no' ? [] : [{ unit, lies }]
+  })
+  const first = covering.find(({ lies }) => lies === 'yes') ?? covering[0]
+  if (first === undefined) return null
+  const { unit, lies } = first
+  const name = site.name(unit.unit)
+  const values = { what: WHAT[point.kind], wall: site.name(point.wall), unit: name, along }
+  const common = {
+    where: { wall: point.wall, along, height },
+    figures: [along, height],
+    from: [factId('access', point.id, 'panel'), ...unit.left.from, ...unit.right.from],
+  }
+  if (!hasValue(along) || !hasValue(height)) {
+    const about = [point.wall]
+    return {
+      ...common,
+      subjects: [point.id],
+      about,
+      weight: 'ask',
+      said: ['no-place', values],
+      ask: ['ask.place', values],
+    }
+  }
+  return {
+    ...common,
+    subjects: [point.id, unit.unit],
+    about: [unit.unit],
+    weight: lies === 'yes' ? 'stop' : 'ask',
+    said: [lies === 'yes' ? 'covered' : 'perhaps', values],
+    ask: ['ask', { unit: name }],
+    waysOut: [
+      {
+        said: ['panel', { unit: name }],
+        cost: 'an hour',
+        edits: [{ set: factId('access', point.id, 'panel'), to: true }],
+      },
+    ],
+  }
 }
 
 /** F39, F89: a stopcock, tap, valve or eye built in behind a unit. */
@@ -51,32 +75,13 @@ export const rule: Rule = {
   words: {
     covered:
       '{what} on {wall} lies behind {unit}, at {along} along the wall. Nobody can reach it once the unit is in.',
+    perhaps:
+      '{what} on {wall} may lie behind {unit}, at {along} along the wall. Readings this near cannot tell: measure it.',
+    'no-place': '{what} on {wall} may lie behind a unit: nobody has measured where it is.',
+    'ask.place': 'Measure to its middle: from the left corner of {wall}, and up or down from the line.',
     ask: 'Plan a loose panel or a cut-out in the back of {unit}, or have it moved by the trade it belongs to.',
     panel: 'Leave a loose panel or a cut-out in the back of {unit}.',
   },
   check: (site) =>
-    site.kitchen.access.flatMap((point): readonly Found[] => {
-      const unit = point.panel === true ? undefined : coveredBy(site, point)
-      if (unit === undefined) return []
-      const along = site.survey.along(point.wall, point.along)
-      const name = site.name(unit.unit)
-      return [
-        {
-          subjects: [point.id, unit.unit],
-          about: [unit.unit],
-          weight: 'stop',
-          said: ['covered', { what: WHAT[point.kind], wall: site.name(point.wall), unit: name, along }],
-          where: { wall: point.wall, along, height: site.onFace(point.wall, along, point.height) },
-          from: [factId('access', point.id, 'panel'), ...unit.left.from, ...unit.right.from],
-          ask: ['ask', { unit: name }],
-          waysOut: [
-            {
-              said: ['panel', { unit: name }],
-              cost: 'an hour',
-              edits: [{ set: factId('access', point.id, 'panel'), to: true }],
-            },
-          ],
-        },
-      ]
-    }),
+    site.kitchen.access.filter(({ panel }) => panel !== true).flatMap((point) => judged(site, point) ?? []),
 }

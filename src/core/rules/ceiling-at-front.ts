@@ -1,12 +1,12 @@
 import { type Basis, derive, type Figure, hasValue, known, type ValueFigure } from '../figure'
 import { factId } from '../kitchen/fact-id'
+import { HIGH_KINDS } from '../kitchen/kinds'
 import type { Unit } from '../kitchen/schema'
 import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
 import { sum } from '../survey/sum'
 import type { Found, Rule, Site } from './rule'
 
-const HIGH: readonly UnitPlan['kind'][] = ['tall', 'wall', 'corner-wall', 'bridging']
 /** Degrees between the places of a turning door that are looked at: a leaf 600 wide moves 52 mm from one to the next. */
 const STEP = 5
 /** A door turned square to its unit, where its sheet does not say how far it opens. */
@@ -115,5 +115,6 @@ export const rule: Rule = {
       'The door of {unit} may touch the ceiling as it opens, which is {ceiling:signed} from the line there. Readings this near cannot tell: read the ceiling over the open door again.',
     ask: 'A lower unit, another place for it, or a sliding or shorter door. Its maker can say which there is.',
   },
-  check: (site) => site.units.filter(({ kind }) => HIGH.includes(kind)).flatMap((plan) => judged(site, plan)),
+  check: (site) =>
+    site.units.filter(({ kind }) => HIGH_KINDS.includes(kind)).flatMap((plan) => judged(site, plan)),
 }

@@ -1,5 +1,6 @@
 import { type Basis, derive, type Figure, hasValue, known } from '../figure'
 import { factId } from '../kitchen/fact-id'
+import { HUNG_KINDS } from '../kitchen/kinds'
 import { type CornerSide, cornerSides, fromCorner } from '../placing/corners'
 import { type RunPiece, runPieces } from '../placing/run-pieces'
 import type { UnitPlan } from '../plan/types'
@@ -17,7 +18,6 @@ const AT_THE_CORNER = 300
 /** A filler beside a unit touches it to within this, mm. */
 const TOUCHES = 2
 
-const HIGH: readonly UnitPlan['kind'][] = ['wall', 'corner-wall', 'bridging']
 const CORNER: readonly UnitPlan['kind'][] = ['corner-base', 'corner-wall']
 
 /** A run where it comes to a corner: the unit nearest to it, its near edge from the corner, and the face of its front. */
@@ -30,7 +30,7 @@ interface End {
 function endOf(site: Site, side: CornerSide, pieces: readonly RunPiece[], isHigh: boolean): End | null {
   const ends = pieces.flatMap((piece): readonly (End & { at: number })[] => {
     const { unit } = piece
-    if (unit === null || piece.wall !== side.own || HIGH.includes(unit.kind) !== isHigh) return []
+    if (unit === null || piece.wall !== side.own || HUNG_KINDS.includes(unit.kind) !== isHigh) return []
     const edge = fromCorner(side, 'own', piece[side.end])
     const front = site.stated(piece.id)?.front
     const thick = front !== undefined && hasValue(front) ? [front] : []

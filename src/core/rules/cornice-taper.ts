@@ -1,4 +1,5 @@
 import { type Basis, derive, type Figure, hasValue, type ValueFigure } from '../figure'
+import { HIGH_KINDS } from '../kitchen/kinds'
 import type { FinishingPart } from '../kitchen/schema'
 import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
@@ -15,8 +16,6 @@ const seen: Basis = {
   kind: 'common-practice',
   why: 'a gap under the ceiling of less than 100 mm that grows by more than 5 mm is seen',
 }
-
-const HIGH: readonly UnitPlan['kind'][] = ['tall', 'wall', 'corner-wall', 'bridging']
 
 /** The gap from the top of a unit to the ceiling at one of its ends: the smaller of that at the wall and at its front. */
 interface Gap {
@@ -109,7 +108,7 @@ export const rule: Rule = {
   },
   check: (site) =>
     site.kitchen.walls.flatMap(({ id: wall }) => {
-      const high = site.along(wall).filter(({ kind }) => HIGH.includes(kind))
+      const high = site.along(wall).filter(({ kind }) => HIGH_KINDS.includes(kind))
       const cornices = site.kitchen.finishing.filter(({ kind }) => kind === 'cornice')
       const under = cornices.map((cornice) => ({
         cornice,

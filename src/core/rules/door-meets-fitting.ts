@@ -40,12 +40,11 @@ function sharedHeight(
   const edge = (z: number) => sum('mm', rule.basis, [front.plan.underside, known(z, 0, 'mm', [], rule.basis)])
   const [low, high] = [edge(front.box.z0), edge(front.box.z1)]
   if (stated === undefined) return { by: high, underside: low }
-  const at = {
-    wall: stated.wall,
-    along: site.survey.along(stated.wall, stated.left),
-    out: known(0, 0, 'mm', [], rule.basis),
-  }
-  const [underside, top] = [site.survey.height(stated.bottom, at), site.survey.height(stated.top, at)]
+  const along = site.survey.along(stated.wall, stated.left)
+  const [underside, top] = [stated.bottom, stated.top].map((end) => site.onFace(stated.wall, along, end)) as [
+    Figure,
+    Figure,
+  ]
   const under = sum('mm', rule.basis, [high], [underside])
   const over = sum('mm', rule.basis, [top], [low])
   const isUnder = !hasValue(over) || (hasValue(under) && under.value <= over.value)

@@ -1,11 +1,11 @@
 import { known } from '../figure'
+import { isFound } from '../fixings/usable-studs'
+import { wallKind } from '../fixings/wall-kind'
 import { factId } from '../kitchen/fact-id'
 import type { Rule } from './rule'
 
 /** Below this many found, the spacing of studs is a guess. */
 const LEAST = 3
-const FOUND: readonly unknown[] = ['both-edges', 'fixings-seen', 'seen-open']
-const STUD_WALLS: readonly unknown[] = ['timber-stud', 'metal-stud', 'lath-and-plaster']
 
 /** F22: a spacing of studs assumed from too few of them. */
 export const rule: Rule = {
@@ -24,8 +24,8 @@ export const rule: Rule = {
   check: ({ kitchen, units, name }) =>
     kitchen.walls.flatMap((wall) => {
       const isFixedTo = units.some((unit) => unit.wall === wall.id && unit.kind !== 'appliance-space')
-      if (!STUD_WALLS.includes(wall.construction) || !isFixedTo) return []
-      const certain = wall.studs.filter((stud) => FOUND.includes(stud.confirmed))
+      if (wallKind(wall) !== 'studs' || !isFixedTo) return []
+      const certain = wall.studs.filter(isFound)
       if (certain.length >= LEAST) return []
       const from = [
         factId('walls', wall.id, 'construction'),

@@ -1,4 +1,5 @@
 import { type Figure, hasValue, known } from '../figure'
+import { massOfWorktop } from '../lifting/worktop-mass'
 import type { Operation } from '../plan/types'
 import type { Rule, Site } from './rule'
 
@@ -11,8 +12,10 @@ const HEAVY = 25
 function lifted(site: Site, operation: Operation): Figure | null {
   const [on = ''] = operation.on
   if (['stand-up', 'hang'].includes(operation.kind)) return site.unit(on)?.lift.massStripped ?? null
-  if (operation.kind === 'worktop') return site.kitchen.worktops.find(({ id }) => id === on)?.mass ?? null
-  return null
+  const worktop = site.kitchen.worktops.find(({ id }) => id === on)
+  return operation.kind === 'worktop' && worktop !== undefined
+    ? massOfWorktop(worktop, site).heaviestPiece
+    : null
 }
 
 /** F92: the heaviest lifts at the end of a day's work. */
@@ -40,10 +43,7 @@ export const rule: Rule = {
         kind: 'common-practice',
         why: 'usual times, added up',
       })
-      const what =
-        site.kitchen.worktops.find(({ id }) => id === on)?.name ??
-        (operation.kind === 'worktop' ? 'The worktop' : site.name(on))
-      return [{ subjects: [on], weight: 'warn', said: ['late', { what, mass, hours }], figures: [mass] }]
+      return [{ subjects: [on], weight: 'warn', said: ['late', { what: site.name(on), mass, hours }] }]
     })
   },
 }

@@ -1,5 +1,6 @@
-import { derive, type Figure, hasValue } from '../figure'
+import { derive, type Figure, hasValue, known } from '../figure'
 import type { Appliance } from '../kitchen/schema'
+import { cornerSides } from '../placing/corners'
 import { type Found, lessThan, margin, missing, type Rule, type Site } from './rule'
 
 /** Nearer than this to a tall unit or a wall the sheet is asked for. Common practice. */
@@ -23,21 +24,20 @@ function edges(site: Site, hob: Appliance): { wall: string; left: Figure; right:
   return unit === undefined ? null : { wall: unit.wall, left: unit.left, right: unit.right }
 }
 
-/** What stands up past the worktop on that wall: tall units, and the walls at its ends. */
+const START = known(0, 0, 'mm', [], { kind: 'geometry', why: 'the left corner' })
+
+/** What stands up past the worktop on that wall: tall units, and the walls at its corners. */
 function beside(
   site: Site,
   wall: string,
 ): readonly { id: string; name: string; left: Figure; right: Figure }[] {
   const talls = site.along(wall).filter(({ kind }) => kind === 'tall')
-  const frame = site.survey.frame(wall)
-  const start = derive('mm', { kind: 'geometry', why: 'the left corner' }, [], () => 0)
-  const ends =
-    frame === undefined
-      ? []
-      : [
-          { id: wall, name: 'the wall at its left', left: start, right: start },
-          { id: wall, name: 'the wall at its right', left: frame.length, right: frame.length },
-        ]
+  const ends = cornerSides(site.kitchen, site.survey)
+    .filter(({ own }) => own === wall)
+    .map(({ end, ownLength }) => {
+      const corner = end === 'left' ? START : ownLength
+      return { id: wall, name: `the wall at its ${end}`, left: corner, right: corner }
+    })
   return [
     ...talls.map(({ unit, left, right }) => ({ id: unit, name: site.name(unit), left, right })),
     ...ends,

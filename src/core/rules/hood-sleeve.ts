@@ -1,9 +1,7 @@
-import { type Basis, type Figure, hasValue, known } from '../figure'
+import { type Basis, hasValue, known } from '../figure'
 import { heightNamed } from '../heights/height-named'
-import type { Appliance } from '../kitchen/schema'
-import { type HoodOverHob, hoodPlaces } from '../placing/hood-places'
+import { type HoodOverHob, hoodPlaces, leastOverWorktop } from '../placing/hood-places'
 import { overLimit } from '../placing/over-limit'
-import { highestOf } from '../survey/extremes'
 import { sum } from '../survey/sum'
 import { applianceName } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
@@ -16,26 +14,12 @@ const practice: Basis = {
 const MIDDLE = known(150, 0, 'mm', [], practice)
 const HIGHER = known(100, 0, 'mm', [], practice)
 
-/** What a hob's or hood's own sheet asks over the worktop; unknown where the sheet was not entered. */
-function leastOf(one: Appliance, panSupports: Figure): Figure {
-  return one.clearFrom === 'pan-supports'
-    ? sum('mm', rule.basis, [one.clearAbove, panSupports])
-    : one.clearAbove
-}
-
-/** The lowest the hood may hang over the worktop, by whichever sheet asks for more. */
-function leastHeight({ hood, hob }: HoodOverHob): Figure | null {
-  const pan = hob?.panSupports ?? known(0, 0, 'mm', [], rule.basis)
-  const asked = [hood, ...(hob === null ? [] : [hob])].map((one) => leastOf(one, pan)).filter(hasValue)
-  return asked.length === 0 ? null : highestOf('mm', rule.basis, asked)
-}
-
 function judged(site: Site, place: HoodOverHob): Found | null {
   const { hood, wall, middle } = place
   if (!hasValue(hood.sleeveMin) && !hasValue(hood.sleeveMax)) return null
   const top = heightNamed(site.heights, 'worktop-top')
   const stated = site.survey.height(hood.underside, { wall, along: middle, out: MIDDLE })
-  const hangs = hasValue(stated) ? sum('mm', rule.basis, [stated], [top]) : leastHeight(place)
+  const hangs = hasValue(stated) ? sum('mm', rule.basis, [stated], [top]) : leastOverWorktop(place).least
   // How high it hangs is another rule's to ask.
   if (hangs === null) return null
   const common = { subjects: [hood.id], about: [hood.id], where: { wall, along: middle } }

@@ -1,5 +1,5 @@
 import { factId } from '../kitchen/fact-id'
-import { both, liesBetween } from '../survey/between'
+import { liesBehind } from '../placing/behind'
 import type { Found, Rule, Site } from './rule'
 
 const CUTS_OFF: readonly string[] = ['spur', 'isolator', 'consumer-unit']
@@ -12,10 +12,7 @@ function onWall(site: Site, wall: Site['kitchen']['walls'][number]): readonly Fo
       const along = site.survey.along(wall.id, accessory.along)
       const height = site.onFace(wall.id, along, accessory.height)
       return spaces.flatMap((space): readonly Found[] => {
-        const lies = both(
-          liesBetween(along, space.left, space.right),
-          liesBetween(height, space.underside, space.top),
-        )
+        const lies = liesBehind({ along, height }, space)
         if (lies === 'no') return []
         const unit = site.name(space.unit)
         return [

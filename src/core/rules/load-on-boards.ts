@@ -1,5 +1,6 @@
 import { derive, hasValue } from '../figure'
 import { factId } from '../kitchen/fact-id'
+import { massOfWorktop } from '../lifting/worktop-mass'
 import type { Found, Rule } from './rule'
 
 const BOARDED: readonly unknown[] = ['suspended-timber', 'boards']
@@ -20,13 +21,14 @@ export const rule: Rule = {
       '{worktop} is of stone and stands on a boarded floor; its mass is not known, nor where the joists are.',
     ask: 'Somebody competent in floors: joists, their span, and a spreader under the feet.',
   },
-  check: ({ kitchen, unit }) => {
+  check: (site) => {
+    const { kitchen, unit } = site
     if (!BOARDED.includes(kitchen.floor.kind)) return []
     return kitchen.worktops.flatMap((worktop): readonly Found[] => {
       const under = worktop.over.flatMap((id) => unit(id) ?? [])
       if (worktop.material !== 'stone' || under.length === 0) return []
       const feet = under.reduce((sum, { legs }) => sum + legs.length, 0)
-      const { mass } = worktop
+      const mass = massOfWorktop(worktop, site).whole
       const each = derive(
         'kg',
         { kind: 'geometry', why: 'mass shared among the feet' },
@@ -34,15 +36,14 @@ export const rule: Rule = {
         (m) => (m as number) / Math.max(1, feet),
       )
       const known = hasValue(each) && feet > 0
-      const worktopName = worktop.name ?? 'The worktop'
       return [
         {
           subjects: [worktop.id],
           about: [worktop.id, ...worktop.over],
           weight: 'ask',
           said: known
-            ? ['load', { worktop: worktopName, mass, feet, each }]
-            : ['not-known', { worktop: worktopName }],
+            ? ['load', { worktop: site.name(worktop.id), mass, feet, each }]
+            : ['not-known', { worktop: site.name(worktop.id) }],
           from: [
             'floor.kind',
             factId('worktops', worktop.id, 'material'),

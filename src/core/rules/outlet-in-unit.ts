@@ -1,14 +1,15 @@
-import { derive, hasValue } from '../figure'
+import { derive } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Accessory } from '../kitchen/schema'
+import { liesBehind } from '../placing/behind'
+import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
-import { both, liesBetween } from '../survey/between'
 import type { Found, Rule, Site } from './rule'
 
 function judged(site: Site, wall: string, accessory: Accessory, unit: UnitPlan): readonly Found[] {
   const along = site.survey.along(wall, accessory.along)
   const height = site.onFace(wall, along, accessory.height)
-  const lies = both(liesBetween(along, unit.left, unit.right), liesBetween(height, unit.underside, unit.top))
+  const lies = liesBehind({ along, height }, unit)
   const stated = site.stated(unit.unit)
   const space = stated?.void
   // Cut round, it may reach into a cupboard; into drawers it may not.
@@ -20,14 +21,16 @@ function judged(site: Site, wall: string, accessory: Accessory, unit: UnitPlan):
     [accessory.standsProud, space],
     (proud, free) => (proud as number) - (free as number),
   )
-  if (hasValue(over) && over.value <= -over.pm) return []
-  const key = !hasValue(over) ? 'not-known' : over.value > over.pm ? 'proud' : 'near'
+  const stands = overLimit(over)
+  if (stands === 'within') return []
+  // Where it may be beside the unit, it may be out of the way.
+  const key = stands === 'over' && lies === 'perhaps' ? 'near' : stands
   const dead = accessory.live === false
   return [
     {
       subjects: [accessory.id, unit.unit],
       about: [accessory.id, unit.unit],
-      weight: key === 'proud' ? 'stop' : 'ask',
+      weight: key === 'over' ? 'stop' : 'ask',
       dangerous: !dead,
       said: [
         key,
@@ -37,7 +40,7 @@ function judged(site: Site, wall: string, accessory: Accessory, unit: UnitPlan):
           unit: site.name(unit.unit),
           along,
           state: dead ? 'said to be dead' : accessory.live === true ? 'live' : 'not known to be dead',
-          ...(key === 'proud' ? { over } : {}),
+          over,
         },
       ],
       figures: [over, along, height],
@@ -63,12 +66,11 @@ export const rule: Rule = {
   basis: { kind: 'geometry', why: 'what stands out from the wall against the space behind the back panel' },
   why: 'A drawer pushed home against a live cooker outlet cracks it.',
   words: {
-    proud:
-      'The {kind} on {wall}, at {along} from its left corner, is behind {unit} and {state}. It stands out {over} further than the space behind the back.',
-    near: 'The {kind} on {wall}, at {along} from its left corner, is behind {unit} and {state}. Whether the space behind the back holds it is too near to tell.',
+    over: 'The {kind} on {wall}, at {along} from its left corner, is behind {unit} and {state}. It stands out {over} further than the space behind the back.',
+    near: 'The {kind} on {wall}, at {along} from its left corner, may be in the way behind {unit} and is {state}. Readings this near cannot tell: measure where it is, and how far it stands out.',
     'not-known':
       'The {kind} on {wall}, at {along} from its left corner, will be behind {unit}, and is {state}. Nobody has said how far it stands out.',
-    cut: 'Cut the back of {unit} round it, where it can be reached from inside.',
+    cut: 'With its circuit proved dead, cut the back of {unit} round it, where it can be reached from inside.',
     ask: 'An electrician: taken out and its cable ended, or moved to where it can be reached.',
   },
   check: (site) =>

@@ -1,13 +1,12 @@
 import { derive, type Figure, hasValue, type ValueFigure } from '../figure'
 import { heightNamed } from '../heights/height-named'
+import { HUNG_KINDS } from '../kitchen/kinds'
 import type { FinishingPart } from '../kitchen/schema'
 import { overLimit } from '../placing/over-limit'
 import { type PlinthEnd, plinthEndsOf } from '../placing/plinth-line'
 import type { UnitPlan } from '../plan/types'
 import { partName } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
-
-const HANGING: readonly UnitPlan['kind'][] = ['wall', 'corner-wall', 'bridging']
 
 interface Low extends PlinthEnd {
   readonly unit: UnitPlan
@@ -17,7 +16,7 @@ interface Low extends PlinthEnd {
 /** The gap of a plinth at both ends of each of its units; nothing where the floor or the finish is not known. */
 function endsOf(site: Site, plinth: FinishingPart): readonly Low[] {
   return site.units
-    .filter(({ unit, kind }) => plinth.of.includes(unit) && !HANGING.includes(kind))
+    .filter(({ unit, kind }) => plinth.of.includes(unit) && !HUNG_KINDS.includes(kind))
     .flatMap((unit) => {
       const position = site.positions.find((one) => one.unit.id === unit.unit)
       if (position === undefined) return []

@@ -137,9 +137,9 @@ function doorHeights(
   wall: string,
   door: Opening,
 ): { readonly bottom: number; readonly top: number } | null {
-  const at = { wall, along: site.survey.along(wall, door.left), out: known(0, 0, 'mm', [], rule.basis) }
-  const bottom = valueOf(site.survey.height(door.bottom, at)) ?? Number.NEGATIVE_INFINITY
-  const top = valueOf(site.survey.height(door.top, at)) ?? Number.POSITIVE_INFINITY
+  const along = site.survey.along(wall, door.left)
+  const bottom = valueOf(site.onFace(wall, along, door.bottom)) ?? Number.NEGATIVE_INFINITY
+  const top = valueOf(site.onFace(wall, along, door.top)) ?? Number.POSITIVE_INFINITY
   return top > bottom ? { bottom, top } : null
 }
 

@@ -1,9 +1,11 @@
-import { type Basis, derive, type Figure, hasValue, type InputId } from '../figure'
+import type { Basis, Figure, InputId } from '../figure'
 import type { HeightPosition, Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Message, MessageValue } from '../message'
 import type { OperationContext } from '../operations/operation-context'
+import { overLimit } from '../placing/over-limit'
 import { finding } from '../plan/finding'
 import type { Cost, Edit, Finding, Obstacle, Operation, UnitPlan, WayOut, Weight } from '../plan/types'
+import { sum } from '../survey/sum'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
 
@@ -117,17 +119,17 @@ export function findingsOf(rule: Rule, site: Site): readonly Finding[] {
  * when they cannot tell, `not-known` when a figure of it is; null when there is room.
  */
 export function margin(left: Figure): 'short' | 'near' | 'not-known' | null {
-  if (!hasValue(left)) return 'not-known'
-  if (left.value >= left.pm) return null
-  return left.value < -left.pm ? 'short' : 'near'
+  const stands = overLimit(missing(left))
+  if (stands === 'within') return null
+  return stands === 'over' ? 'short' : stands
 }
 
 /** Room less what is needed. */
 export function lessThan(room: Figure, needed: Figure, why: string): Figure {
-  return derive(room.unit, { kind: 'geometry', why }, [room, needed], (r, n) => (r as number) - (n as number))
+  return sum(room.unit, { kind: 'geometry', why }, [room], [needed])
 }
 
 /** How much is missing, as it is said: the margin the other way round. */
 export function missing(left: Figure): Figure {
-  return derive(left.unit, left.basis, [left], (l) => -(l as number))
+  return sum(left.unit, left.basis, [], [left])
 }

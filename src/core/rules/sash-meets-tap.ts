@@ -3,6 +3,7 @@ import { heightNamed } from '../heights/height-named'
 import { factId } from '../kitchen/fact-id'
 import type { Appliance, Opening } from '../kitchen/schema'
 import { bayOf } from '../placing/appliance-doors'
+import { middleOf } from '../placing/hood-places'
 import { sum } from '../survey/sum'
 import type { Found, Rule, Site } from './rule'
 
@@ -28,12 +29,10 @@ function tapsOf(site: Site): readonly Tap[] {
     const bay = sink.kind === 'sink' ? bayOf(site.kitchen, sink) : null
     const plan = bay === null ? undefined : site.unit(bay)
     if (plan === undefined) return []
-    const hole = site.kitchen.worktops.flatMap(({ cutouts }) => cutouts).find((one) => one.for === sink.id)
-    const [left, width] =
-      hole === undefined ? [plan.left, plan.width] : [site.survey.along(hole.wall, hole.left), hole.width]
-    const along = derive('mm', practice, [left, width], (l, w) => (l as number) + (w as number) / 2)
+    const at = middleOf(site.kitchen, site.survey, site.units, { id: sink.id, over: plan.unit })
+    if (at === null) return []
     const top = sum('mm', rule.basis, [heightNamed(site.heights, 'worktop-top'), sink.tapHeight])
-    return [{ sink, unit: plan.unit, wall: hole?.wall ?? plan.wall, along, out: sink.tapFromWall, top }]
+    return [{ sink, unit: plan.unit, wall: at.wall, along: at.middle, out: sink.tapFromWall, top }]
   })
 }
 
@@ -64,7 +63,7 @@ function hungAtTop(site: Site, tap: Tap, window: Opening, sash: Figure): Figure 
   if (hasValue(tap.along) && hasValue(left) && hasValue(right)) {
     if (tap.along.value < left.value || tap.along.value > right.value) return null
   }
-  const head = site.survey.height(window.top)
+  const head = site.onFace(tap.wall, tap.along, window.top)
   return derive('mm', rule.basis, [head, sash, tap.out, tap.top, HALF_TAP], (h, s, y, t, r) => {
     return (
       (h as number) -
@@ -85,9 +84,8 @@ function reaches(site: Site, tap: Tap, window: Opening, sash: Figure): readonly 
 const value = (figure: Figure) => (hasValue(figure) ? figure.value : Number.POSITIVE_INFINITY)
 
 function judged(site: Site, tap: Tap, window: Opening): readonly Found[] {
-  const out = known(0, 0, 'mm', [], rule.basis)
   const along = site.survey.along(tap.wall, window.left)
-  const sash = site.survey.height(window.sashBottom, { wall: tap.wall, along, out })
+  const sash = site.onFace(tap.wall, along, window.sashBottom)
   const upright = sum('mm', practice, [tap.top, CLEAR], [sash])
   const across = [...reaches(site, tap, window, sash)].sort((a, b) => value(b) - value(a))[0]
   if (across === undefined || (hasValue(across) && across.value <= -across.pm)) return []

@@ -20,8 +20,7 @@ const SWINGS: readonly Opening['hinge'][] = ['left', 'right', 'top', null]
 
 function judged(site: Site, run: WorktopRun, window: Opening): Found | null {
   const [along, top] = [site.survey.along(run.wall, window.left), heightNamed(site.heights, 'worktop-top')]
-  const out = known(0, 0, 'mm', [], rule.basis)
-  const sash = site.survey.height(window.sashBottom, { wall: run.wall, along, out })
+  const sash = site.onFace(run.wall, along, window.sashBottom)
   const gap = sum('mm', rule.basis, [sash], [top])
   const short = sum('mm', practice, [top, PLAY], [sash])
   const stands = overLimit(short)
@@ -34,12 +33,7 @@ function judged(site: Site, run: WorktopRun, window: Opening): Found | null {
   }
   const values = { wall: site.name(run.wall), gap, short, sash, top, play: PLAY }
   if (stands === 'not-known') {
-    const sill = sum(
-      'mm',
-      practice,
-      [site.survey.height(window.bottom, { wall: run.wall, along, out })],
-      [top],
-    )
+    const sill = sum('mm', practice, [site.onFace(run.wall, along, window.bottom)], [top])
     if (!hasValue(sill) || sill.value >= ABOUT) return null
     const said = window.opens === null ? 'nothing-read' : 'not-read'
     const ask = ['ask.read'] as const

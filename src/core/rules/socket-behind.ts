@@ -1,9 +1,9 @@
-import { derive, type Figure, hasValue } from '../figure'
+import { derive, type Figure } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Accessory } from '../kitchen/schema'
+import { liesBehind } from '../placing/behind'
 import type { UnitPlan } from '../plan/types'
-import { both, liesBetween } from '../survey/between'
-import type { Found, Rule, Site } from './rule'
+import { type Found, margin, missing, type Rule, type Site } from './rule'
 
 /** What is left behind an appliance for a socket and its plug; null when the space holds no appliance. */
 function room(site: Site, space: UnitPlan, accessory: Accessory): Figure | null {
@@ -21,23 +21,18 @@ function room(site: Site, space: UnitPlan, accessory: Accessory): Figure | null 
 function judged(site: Site, wall: string, accessory: Accessory, space: UnitPlan): readonly Found[] {
   const along = site.survey.along(wall, accessory.along)
   const height = site.onFace(wall, along, accessory.height)
-  const lies = both(
-    liesBetween(along, space.left, space.right),
-    liesBetween(height, space.underside, space.top),
-  )
+  const lies = liesBehind({ along, height }, space)
   const left = lies === 'no' ? null : room(site, space, accessory)
-  if (left === null || (hasValue(left) && left.value >= left.pm)) return []
-  const short = derive('mm', rule.basis, [left], (l) => -(l as number))
-  const key = !hasValue(left) ? 'not-known' : left.value < -left.pm ? 'proud' : 'near'
+  const depth = left === null ? null : margin(left)
+  if (left === null || depth === null) return []
+  // Where it may be beside the space, it may be out of the way.
+  const key = lies === 'perhaps' && depth === 'short' ? 'near' : depth
   return [
     {
       subjects: [accessory.id, space.unit],
       about: [accessory.id, space.unit],
-      weight: key === 'proud' ? 'stop' : 'ask',
-      said: [
-        key,
-        { wall: site.name(wall), unit: site.name(space.unit), along, ...(key === 'proud' ? { short } : {}) },
-      ],
+      weight: key === 'short' ? 'stop' : 'ask',
+      said: [key, { wall: site.name(wall), unit: site.name(space.unit), along, short: missing(left) }],
       figures: [left, along, height],
       where: { wall, along, height },
       from: [factId('walls', wall, 'accessories', accessory.id, 'kind')],
@@ -54,9 +49,9 @@ export const rule: Rule = {
   basis: { kind: 'geometry', why: 'depth of the space against depth of appliance, socket and plug' },
   why: 'A plug behind a dishwasher pushes its door a thumb’s width out of line.',
   words: {
-    proud:
+    short:
       'Behind what goes into {unit} there is a socket, at {along} along {wall}. With its plug, {short} of depth is missing: the appliance stands out that much.',
-    near: 'Behind what goes into {unit} there is a socket, at {along} along {wall}. Whether there is depth for its plug is too near to tell.',
+    near: 'Behind what goes into {unit} there may be a socket in the way, at {along} along {wall}. Readings this near cannot tell: measure where it is, and the depth for its plug.',
     'not-known':
       'Behind what goes into {unit} there is a socket, at {along} along {wall}. Nobody has said how far it stands out with its plug, or how deep the appliance is.',
     ask: 'Plug in the cupboard beside it, or have an electrician move the socket there.',

@@ -41,7 +41,7 @@ function platesAt(site: Site, run: WorktopRun): readonly Plate[] {
   const baseTop = heightNamed(site.heights, 'base-top')
   return (site.wall(run.wall)?.accessories ?? []).flatMap((accessory): readonly Plate[] => {
     const along = site.survey.along(run.wall, accessory.along)
-    const height = site.survey.height(accessory.height, { wall: run.wall, along, out: NOTHING })
+    const height = site.onFace(run.wall, along, accessory.height)
     const top = sum('mm', plate, [height, half(accessory.tall)])
     const bottom = sum('mm', plate, [height], [half(accessory.tall)])
     // One that lies wholly under the worktop is in the back of a unit, and another rule's.

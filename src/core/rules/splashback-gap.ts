@@ -1,6 +1,7 @@
 import { type Basis, hasValue, known } from '../figure'
 import { heightNamed } from '../heights/height-named'
 import { factId } from '../kitchen/fact-id'
+import { HUNG_KINDS } from '../kitchen/kinds'
 import type { FinishingPart } from '../kitchen/schema'
 import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
@@ -15,13 +16,11 @@ const practice: Basis = {
 const PLAY = known(2, 0, 'mm', [], practice)
 const SEEN = 5
 
-const HUNG: readonly UnitPlan['kind'][] = ['wall', 'corner-wall', 'bridging']
-
 /** The lowest hung unit over the stretch of wall that the units of a splashback take up; none: it ends free. */
 function lowestOver(site: Site, { of }: FinishingPart): UnitPlan | undefined {
   const own = of.flatMap((id) => site.unit(id) ?? [])
   const over = site.units.filter((unit) => {
-    if (!HUNG.includes(unit.kind)) return false
+    if (!HUNG_KINDS.includes(unit.kind)) return false
     return own.some(
       (below) =>
         below.wall === unit.wall &&

@@ -87,8 +87,7 @@ function platesOf(site: Site): readonly Plate[] {
       .filter(({ kind, face }) => kind === 'switch' && face === 'room')
       .map((accessory) => {
         const along = site.survey.along(wall, accessory.along)
-        const at = { wall, along, out: NOTHING }
-        const height = site.survey.height(accessory.height, at)
+        const height = site.onFace(wall, along, accessory.height)
         return {
           wall,
           accessory,

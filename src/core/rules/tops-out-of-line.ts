@@ -1,11 +1,10 @@
 import { derive, hasValue, type ValueFigure } from '../figure'
+import { HIGH_KINDS } from '../kitchen/kinds'
 import type { UnitPlan } from '../plan/types'
 import type { Found, Rule, Site } from './rule'
 
 /** A step along the top that is seen. Common practice: a college marking sheet rejects a line that is out by more. */
 const SEEN = 2
-
-const HIGH: readonly UnitPlan['kind'][] = ['tall', 'wall', 'corner-wall', 'bridging']
 
 interface Step {
   readonly left: UnitPlan
@@ -15,7 +14,7 @@ interface Step {
 
 /** Neighbours along a wall whose tops differ, each with the step from the left one up to the right one. */
 function stepsOn(site: Site, wall: string): readonly Step[] {
-  const high = site.along(wall).filter(({ kind }) => HIGH.includes(kind))
+  const high = site.along(wall).filter(({ kind }) => HIGH_KINDS.includes(kind))
   return high.flatMap((right, i) => {
     const left = high[i - 1]
     if (left === undefined) return []

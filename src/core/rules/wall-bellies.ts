@@ -1,5 +1,6 @@
 import { type Basis, derive, type Figure, hasValue, known } from '../figure'
 import { factId } from '../kitchen/fact-id'
+import { HUNG_KINDS } from '../kitchen/kinds'
 import type { Wall } from '../kitchen/schema'
 import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
@@ -12,7 +13,6 @@ const practice: Basis = {
   why: 'a college marking sheet rejects front edges of a run that are out of line by more than 2 mm',
 }
 const IN_LINE = known(2, 0, 'mm', [], practice)
-const HIGH: readonly UnitPlan['kind'][] = ['wall', 'corner-wall', 'bridging']
 
 interface Bow {
   readonly id: string
@@ -30,11 +30,10 @@ const turned: Basis = {
 function bowsOf(site: Site, wall: Wall): readonly Bow[] {
   return wall.straightness.map(({ id, along: at, height, bow }) => {
     const along = site.survey.along(wall.id, at)
-    const out = known(0, 0, 'mm', [], turned)
     return {
       id,
       along,
-      height: site.survey.height(height, { wall: wall.id, along, out }),
+      height: site.onFace(wall.id, along, height),
       belly: derive('mm', turned, [bow], (b) => -(b as number)),
     }
   })
@@ -143,8 +142,8 @@ export const rule: Rule = {
           )
           .sort((a, b) => b.by - a.by)[0]?.bow
       const rows = {
-        low: units.filter(({ kind }) => !HIGH.includes(kind)),
-        high: units.filter(({ kind }) => HIGH.includes(kind)),
+        low: units.filter(({ kind }) => !HUNG_KINDS.includes(kind)),
+        high: units.filter(({ kind }) => HUNG_KINDS.includes(kind)),
       }
       return [
         ...units.flatMap((unit) => {

@@ -50,8 +50,7 @@ function pipesFrom(site: Site, trap: Point): readonly { points: readonly Point[]
       .map(({ points }) => {
         const run = points.map((point): Point => {
           const along = site.survey.along(wall, point.along)
-          const out = known(0, 0, 'mm', [], rule.basis)
-          return { wall, along, z: site.survey.height(point.height, { wall, along, out }) }
+          return { wall, along, z: site.onFace(wall, along, point.height) }
         })
         const [first, last] = [far(run[0]), far(run.at(-1))]
         const isTurned = last < first || (last === first && z(run.at(-1)) > z(run[0]))

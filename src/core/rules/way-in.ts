@@ -2,7 +2,9 @@ import { derive, type Figure, hasValue } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen, Unit } from '../kitchen/schema'
 import { type Narrow, passesBy, type Sides } from '../placing/through'
-import type { Found, Rule, Site, Way } from './rule'
+import { longestPiece, worktopRuns } from '../placing/worktop-runs'
+import { highestOf } from '../survey/extremes'
+import { type Found, margin, missing, type Rule, type Site, type Way } from './rule'
 
 type Stage = Kitchen['route'][number]
 
@@ -16,8 +18,18 @@ const WHAT: Readonly<Record<Stage['kind'], string>> = {
   'lift-car': 'the lift',
 }
 
+/** How a stage is worked out; stairs turn and slope, and a width and a height do not say what goes up them. */
+const WORKED: Readonly<Record<Stage['kind'], Narrow['kind'] | null>> = {
+  door: 'door',
+  corner: 'corner',
+  stairs: null,
+  'lift-car': 'car',
+}
+
 interface Carried {
   readonly id: string
+  /** Long enough that stairs are to be asked about: a tall unit that comes built, a worktop. */
+  readonly isLong: boolean
   readonly name: string
   readonly sides: readonly [Figure, Figure, Figure]
   readonly ways: readonly Way[]
@@ -28,6 +40,7 @@ function carried(site: Site, unit: Unit): Carried {
   const flat = unit.assembled === 'flat-packed'
   return {
     id: unit.id,
+    isLong: !flat && unit.kind === 'tall',
     name: site.name(unit.id),
     sides: [unit.width, unit.depth, unit.height].map((side, i) =>
       flat && i === 0 ? unit.board : side,
@@ -44,35 +57,27 @@ function carried(site: Site, unit: Unit): Carried {
   }
 }
 
-/** A worktop as a board as long as what it lies over. */
-function board(site: Site, worktop: Kitchen['worktops'][number]): readonly Carried[] {
-  const under = worktop.over.flatMap((id) => site.unit(id) ?? [])
-  const walls = new Set(under.map(({ wall }) => wall))
-  if (under.length === 0 || walls.size !== 1) return []
-  const length = derive(
-    'mm',
-    { kind: 'geometry', why: 'from the left side of the first unit under it to the right side of the last' },
-    under.flatMap(({ left, right }) => [left, right]),
-    (...ends) => Math.max(...ends) - Math.min(...ends),
-  )
-  return [
-    {
-      id: worktop.id,
-      name: worktop.name ?? 'The worktop',
-      sides: [length, worktop.depth, worktop.thickness],
-      ways: [],
-    },
-  ]
+/** A worktop as a board as long as the longest piece it is carried in. */
+function boards(site: Site): readonly Carried[] {
+  const runs = worktopRuns(site.kitchen, site.units)
+  return site.kitchen.worktops.flatMap((worktop): readonly Carried[] => {
+    const pieces = runs
+      .filter((run) => run.worktop === worktop)
+      .map((run) => longestPiece(worktop, run, site.survey))
+    if (pieces.length === 0) return []
+    const length = highestOf('mm', rule.basis, pieces)
+    const sides = [length, worktop.depth, worktop.thickness] as const
+    return [{ id: worktop.id, isLong: true, name: site.name(worktop.id), sides, ways: [] }]
+  })
 }
 
-/** What is narrow about a stage; null when a figure of it nobody has measured. */
+/** What is narrow about a stage: width, way on or depth, height. */
 function narrowAt(stage: Stage): readonly Figure[] {
   const height = hasValue(stage.height) ? stage.height : stage.ceiling
-  return stage.kind === 'corner' ? [stage.width, stage.width2, height] : [stage.width, stage.width, height]
+  return [stage.width, stage.kind === 'door' ? stage.width : stage.width2, height]
 }
 
-function room(thing: Carried, stage: Stage): Figure {
-  const kind: Narrow['kind'] = stage.kind === 'corner' ? 'corner' : 'door'
+function room(thing: Carried, stage: Stage, kind: Narrow['kind']): Figure {
   return derive('mm', rule.basis, [...thing.sides, ...narrowAt(stage)], (a, b, c, width, onward, height) =>
     passesBy([a, b, c] as Sides, {
       kind,
@@ -84,22 +89,28 @@ function room(thing: Carried, stage: Stage): Figure {
 }
 
 function judged(thing: Carried, stage: Stage): readonly Found[] {
-  const by = room(thing, stage)
   const values = { what: thing.name, stage: WHAT[stage.kind], id: stage.id }
   const common = { subjects: [thing.id, stage.id], about: [thing.id] }
+  const kind = WORKED[stage.kind]
+  if (kind === null) {
+    const from = [factId('route', stage.id, 'kind')]
+    return thing.isLong
+      ? [{ ...common, weight: 'ask', said: ['stairs', values], figures: thing.sides, from, ask: ['walk'] }]
+      : []
+  }
+  const by = room(thing, stage, kind)
   if (!hasValue(by)) {
     return thing.sides.every(hasValue)
       ? [{ ...common, weight: 'ask', said: ['not-measured', values], figures: [by], ask: ['measure'] }]
       : []
   }
-  if (by.value >= by.pm) return []
-  const short = derive('mm', rule.basis, [by], (b) => -(b as number))
-  const sure = by.value < -by.pm
+  const key = margin(by)
+  if (key === null) return []
   return [
     {
       ...common,
-      weight: sure ? 'stop' : 'ask',
-      said: [sure ? 'short' : 'near', { ...values, short }],
+      weight: key === 'short' ? 'stop' : 'ask',
+      said: [key, { ...values, short: missing(by) }],
       figures: [by],
       ask: ['measure'],
       waysOut: thing.ways,
@@ -123,6 +134,9 @@ export const rule: Rule = {
     near: '{what} may not come through {stage} on the way in ({id}): too near for the tape to tell. Measure again, between the frames.',
     'not-measured':
       'Whether {what} comes through {stage} on the way in ({id}) cannot be told: it has not been measured.',
+    stairs:
+      'Whether {what} goes up {stage} on the way in ({id}) cannot be worked out from widths: it turns and tilts there.',
+    walk: 'Walk the stairs with a frame of laths as long, as wide and as deep, before anything is ordered.',
     measure: 'Measure clear of handles, frames and radiators: width, width past a corner, height.',
     flat: 'Have it sent flat, and put it together in the room.',
   },
@@ -130,10 +144,8 @@ export const rule: Rule = {
     const { kitchen } = site
     const things = [
       ...kitchen.units.filter(({ kind }) => kind !== 'appliance-space').map((unit) => carried(site, unit)),
-      ...kitchen.worktops.flatMap((worktop) => board(site, worktop)),
+      ...boards(site),
     ]
-    return kitchen.route
-      .filter(({ kind }) => kind !== 'stairs')
-      .flatMap((stage) => things.flatMap((thing) => judged(thing, stage)))
+    return kitchen.route.flatMap((stage) => things.flatMap((thing) => judged(thing, stage)))
   },
 }

@@ -1,4 +1,4 @@
-import { type Basis, type Figure, hasValue, known } from '../figure'
+import { type Basis, type Figure, hasValue } from '../figure'
 import { heightNamed } from '../heights/height-named'
 import { factId } from '../kitchen/fact-id'
 import type { Opening } from '../kitchen/schema'
@@ -27,16 +27,15 @@ function endsOf(site: Site, wall: string, window: Opening): readonly End[] {
   return (['left', 'right'] as const).map((side) => {
     const board = side === 'left' ? window.boardLeft : window.boardRight
     const along = site.survey.along(wall, window[side])
-    const out = known(0, 0, 'mm', [], rule.basis)
-    const underside = site.survey.height(board, { wall, along, out })
+    const underside = site.onFace(wall, along, board)
     return { side, along, underside, over: sum('mm', rule.basis, [top], [underside]) }
   })
 }
 
 function judged(site: Site, run: WorktopRun, window: Opening): Found | null {
   const ends = endsOf(site, run.wall, window)
-  const [along, out] = [site.survey.along(run.wall, window.left), known(0, 0, 'mm', [], rule.basis)]
-  const sill = site.survey.height(window.bottom, { wall: run.wall, along, out })
+  const along = site.survey.along(run.wall, window.left)
+  const sill = site.onFace(run.wall, along, window.bottom)
   const baseTop = heightNamed(site.heights, 'base-top')
   // Over the board: the worktop is laid on the sill and runs on into the reveal.
   const liesOver = overLimit(sum('mm', rule.basis, [sill], [baseTop])) === 'within'

@@ -2,6 +2,7 @@ import type { Figure } from '../figure'
 import type { Message, MessageValue } from '../message'
 import { english } from './en'
 import { type Display, figureText } from './format'
+import { upperFirst } from './upper-first'
 
 /**
  * Words for a message. Templates hold `{name}` for a value in words, `{name:signed}` for a height from the line,
@@ -10,10 +11,12 @@ import { type Display, figureText } from './format'
 export function say(message: Message, display: Display = 'mm'): string {
   const template = english[message.key] ?? message.template
   if (template === undefined) return `[no words for ${message.key}]`
-  return template.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, style: string | undefined) => {
+  const said = template.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, style: string | undefined) => {
     const value = message.values[name]
     return value === undefined ? `[no ${name}]` : valueText(value, style, display)
   })
+  // Names stand in lower case, as they are said within a sentence; a whole sentence may begin with one.
+  return template.startsWith('{') && template.endsWith('.') ? upperFirst(said) : said
 }
 
 function valueText(value: MessageValue, style: string | undefined, display: Display): string {

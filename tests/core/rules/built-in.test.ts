@@ -17,4 +17,16 @@ tryRule('built-in', [
     says: ['The stopcock on Garden wall', '595 mm'],
     waysOut: 1,
   },
+  {
+    what: 'a stopcock nobody has measured',
+    outside: [
+      {
+        add: 'access',
+        item: { id: 'stop', kind: 'stopcock', wall: 'b', along: {}, height: { down: 700 }, out: 60 },
+      },
+    ],
+    weight: 'ask',
+    about: ['b'],
+    says: ['nobody has measured where it is'],
+  },
 ])

@@ -7,6 +7,6 @@ tryRule('not-delivered', [
     outside: [{ set: 'units.corner-1.delivered', to: false }],
     weight: 'ask',
     about: ['corner-1'],
-    says: ['corner base unit 1', 'Hall partition'],
+    says: ['Corner base unit 1', 'Hall partition'],
   },
 ])

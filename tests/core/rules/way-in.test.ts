@@ -16,6 +16,17 @@ const corner = (width: number, height: number) =>
       ceiling: { value: height, pm: 1 },
     },
   }) as const
+const car = (deep: number) =>
+  ({
+    add: 'route',
+    item: {
+      id: 'lift',
+      kind: 'lift-car',
+      width: { value: 740, pm: 1 },
+      width2: { value: deep, pm: 1 },
+      height: { value: 2000, pm: 1 },
+    },
+  }) as const
 
 tryRule('way-in', [
   {
@@ -41,5 +52,22 @@ tryRule('way-in', [
     outside: [{ add: 'route', item: { id: 'hall', kind: 'corner' } }],
     weight: 'ask',
     about: ['tall-1'],
+  },
+  {
+    // Upright 600 x 560 in the car and 1970 high: with 10 mm for hands the car has to be 610 wide and 570 deep.
+    what: 'a lift car as wide as it should be, and not deep enough',
+    given: [built, { remove: 'worktops.worktop-a' }, { remove: 'worktops.worktop-b' }],
+    inside: [car(573)],
+    outside: [car(566)],
+    weight: 'stop',
+    about: ['tall-1'],
+  },
+  {
+    what: 'stairs, which widths do not answer',
+    given: [built, { remove: 'worktops.worktop-a' }, { remove: 'worktops.worktop-b' }],
+    outside: [{ add: 'route', item: { id: 'up', kind: 'stairs', width: { value: 900, pm: 1 } } }],
+    weight: 'ask',
+    about: ['tall-1'],
+    says: ['cannot be worked out'],
   },
 ])
