@@ -182,7 +182,7 @@ function screwFinding(work: WallWork, purpose: string, trouble: Trouble, its: re
     figures: trouble === 'none-entered' || trouble === 'no-stand-off' ? [] : figures,
     from: trouble === 'none-entered' || trouble === 'no-stand-off' ? ['fixings'] : [],
     basis: worst.needed.basis,
-    ask: message('fixings.maker-or-pull-test'),
+    ...(trouble === 'maybe-short' ? {} : { ask: message('fixings.maker-or-pull-test') }),
   })
 }
 

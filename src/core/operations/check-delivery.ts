@@ -1,5 +1,10 @@
+import { type Figure, hasValue } from '../figure'
 import type { Kitchen } from '../kitchen/schema'
+import { covers, teamsFor } from '../lifting/team'
+import type { Message } from '../message'
 import type { Operation } from '../plan/types'
+import { hseFilter } from '../region/hse-filter'
+import type { HandZone } from '../region/region'
 import type { Job } from './job'
 import { listed } from './job'
 import { caution, check, counted, largest, operation, shown, told, when } from './make'
@@ -9,6 +14,18 @@ import { minutesFor, WORK } from './minutes'
 const USUAL_UNITS = 13.5
 
 const factOf = (part: keyof Kitchen, id: string) => `${part}.${id}`
+
+/** Carried in by hand, boxes are held between knuckle and elbow. */
+const CARRIED: HandZone = 'elbow-knuckle'
+
+/** What to do about a box that is more than this crew lifts by the published filter. */
+function tooHeavy(job: Job, heaviest: Figure | null): readonly Message[] {
+  const filter = job.context.region?.lifting ?? hseFilter
+  const strongest = teamsFor(job.kitchen.crew.people, CARRIED, filter).at(-1)?.capability
+  if (heaviest === null || strongest === undefined || !hasValue(heaviest)) return []
+  if (covers(strongest, heaviest)) return []
+  return [told('check-delivery', 'too-heavy', { mass: heaviest, filter: strongest })]
+}
 
 /** One look at everything that came, before anything is opened for good or taken out of the room. */
 export function checkDelivery(job: Job): readonly Operation[] {
@@ -34,6 +51,7 @@ export function checkDelivery(job: Job): readonly Operation[] {
           handed.length > 0,
           told('check-delivery', 'hand', { units: listed(handed.map((u) => u.name)) }),
         ),
+        ...tooHeavy(job, heaviest),
         told('check-delivery', 'damage'),
         ...when(
           unseen.length > 0 && unseen.length < units.length,

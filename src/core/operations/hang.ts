@@ -5,7 +5,15 @@ import { drillFor, drillingCautions, overheadCautions, stepsCautions } from './c
 import type { FittedUnit, Job } from './job'
 import { lastGap } from './last-gap'
 import { leftSlack } from './left-slack'
-import { holdingOpen, liftTools, liftWords, peopleFor, peopleHolding, stripFirst } from './lift'
+import {
+  holdingOpen,
+  holesToSettle,
+  liftTools,
+  liftWords,
+  peopleFor,
+  peopleHolding,
+  stripFirst,
+} from './lift'
 import { check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { pathIndex } from './path-of'
@@ -56,6 +64,17 @@ function lastScrewsOpen(job: Job, unit: FittedUnit): 'none' | 'ask' | null {
   return last === null ? null : holdingOpen(last.holes, last.kind === 'second-fix' ? LEAST_SCREWS : 1)
 }
 
+/** Why it may not be hung yet: nothing to screw it home by. */
+function notYet(job: Job, unit: FittedUnit): readonly Message[] {
+  const open = lastScrewsOpen(job, unit)
+  if (open === null) return []
+  const holes = holesToSettle(lastFixing(job, unit)?.holes ?? [])
+  return [
+    open === 'none' ? told('hang', 'no-fixing') : told('hang', 'fixing-open', { holes }),
+    told('lift', 'only-then'),
+  ]
+}
+
 /** Whether arms lift it: not a lifter, and not before a way has been found. */
 function byHand(unit: FittedUnit): boolean {
   const words = liftWords(unit)
@@ -72,7 +91,7 @@ function hang(job: Job, unit: FittedUnit): Operation {
     stage: 'wall-units',
     title: told('hang', 'title', { unit: name }),
     does: [
-      ...when(open !== null, told('hang', open === 'none' ? 'no-fixing' : 'fixing-open')),
+      ...notYet(job, unit),
       ...stripFirst(unit),
       ...hiddenMarks(job, unit),
       ...hookOnWords(unit),

@@ -126,7 +126,8 @@ export function readJob(context: OperationContext): Job {
 
 /** Names joined as they are written in a list. */
 export function listed(names: readonly string[]): string {
-  return names.join(', ')
+  const last = names.at(-1) ?? ''
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`
 }
 
 /** A place given as "unit.foot", by the name of its unit; any other is left as it is. */

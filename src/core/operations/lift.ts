@@ -1,7 +1,7 @@
 import type { Message } from '../message'
 import { type LegsInTheTilt, legsInThePlan } from '../placing/stand-up'
 import type { Caution, Hole } from '../plan/types'
-import type { FittedUnit, Job } from './job'
+import { type FittedUnit, type Job, listed } from './job'
 import { caution, told, when } from './make'
 import type { Tool } from './tools'
 
@@ -80,6 +80,12 @@ export function legsInTilt({ unit, plan }: FittedUnit): LegsInTheTilt | null {
 export function holdingOpen(holes: readonly Hole[], least: number): 'none' | 'ask' | null {
   if (holes.length < least) return 'none'
   return holes.some((hole) => hole.verdict === 'ask') ? 'ask' : null
+}
+
+/** The holes that something is still to be settled for, by their numbers. */
+export function holesToSettle(holes: readonly Hole[]): string {
+  const open = holes.filter((hole) => hole.verdict === 'ask')
+  return `${open.length === 1 ? 'hole' : 'holes'} ${listed(open.map((hole) => String(hole.number ?? hole.id)))}`
 }
 
 /** While a tall stands and is not restrained. */

@@ -1,9 +1,21 @@
+import type { Figure } from '../figure'
 import type { Message } from '../message'
+import type { LegsInTheTilt } from '../placing/stand-up'
 import type { Hole, Operation } from '../plan/types'
+import { sum } from '../survey/sum'
 import { bracketSentences } from './brackets'
 import { drillFor, drillingCautions } from './cautions'
 import type { FittedUnit, Job } from './job'
-import { crewWords, headWords, holdingOpen, legsInTilt, peopleFor, stripFirst, tippingCautions } from './lift'
+import {
+  crewWords,
+  headWords,
+  holdingOpen,
+  holesToSettle,
+  legsInTilt,
+  peopleFor,
+  stripFirst,
+  tippingCautions,
+} from './lift'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { pathIndex } from './path-of'
@@ -23,13 +35,25 @@ const restraintHoles = (job: Job, unit: FittedUnit): readonly Hole[] =>
 /** Why it may not be stood up yet: no height for it, or nothing to restrain it by. */
 function notYet(job: Job, unit: FittedUnit): readonly Message[] {
   const fits = unit.plan.standUp?.fits
-  const open = holdingOpen(restraintHoles(job, unit), LEAST_HOLES)
+  const holes = restraintHoles(job, unit)
+  const open = holdingOpen(holes, LEAST_HOLES)
   return [
     ...when(fits === 'no', told('stand-up', 'does-not-fit')),
     ...when(fits === 'not-known', told('stand-up', 'not-known-to-fit')),
     ...when(open === 'none', told('stand-up', 'no-restraint')),
-    ...when(open === 'ask', told('stand-up', 'restraint-open')),
+    ...when(open === 'ask', told('stand-up', 'restraint-open', { holes: holesToSettle(holes) })),
   ]
+}
+
+/** How much floor it takes while it lies, on the edge it is turned over; legs that stay on reach out past its bottom. */
+function lying({ plan, unit }: FittedUnit, legs: LegsInTheTilt | null): { long: Figure; wide: Figure } {
+  const over = plan.standUp?.over ?? 'back'
+  const onSide = over === 'left' || over === 'right'
+  const reach = legs === 'wound-in' || legs === 'swing' ? [unit.legs.min] : []
+  return {
+    long: sum('mm', { kind: 'geometry', why: 'its height, and legs that stay on' }, [plan.height, ...reach]),
+    wide: onSide ? plan.depth : plan.width,
+  }
 }
 
 /** What becomes of its legs before it is turned on its edge, and the blocks that follow from it. */
@@ -67,9 +91,10 @@ function standUp(job: Job, unit: FittedUnit): Operation {
     title: told('stand-up', 'title', { unit: name }),
     does: [
       ...stops,
+      ...when(stops.length > 0, told('lift', 'only-then')),
       ...stripFirst(unit),
       ...legsBefore(unit),
-      toldFigure('stand-up', 'floor', { height: plan.height, width: plan.width }),
+      toldFigure('stand-up', 'floor', lying(unit, legsInTilt(unit))),
       ...overTheEdge(unit),
       toldFigure('stand-up', `lift.${headWords(unit)}`, { unit: name, mass, end: endLift ?? mass }),
       told('stand-up', 'hold'),
@@ -86,7 +111,7 @@ function standUp(job: Job, unit: FittedUnit): Operation {
           ]),
     ],
     checks: [
-      check(`stand-up.${unit.id}.clear`, 'floor-clear', { unit: name }, plan.height),
+      check(`stand-up.${unit.id}.clear`, 'floor-clear', { unit: name }, lying(unit, legsInTilt(unit)).long),
       check(`stand-up.${unit.id}.restraint`, 'restraint-ready', { unit: name }),
     ],
     cautions: [...tippingCautions(), caution('W024', 'under-the-edge')],

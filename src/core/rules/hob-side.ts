@@ -74,7 +74,7 @@ function judged(site: Site, hob: Appliance): readonly Found[] {
         ],
         figures: [left],
         where: { wall: at.wall, along: onLeft ? at.left : at.right },
-        ask: ['ask'],
+        ask: [hob.fuel === 'electric' ? 'ask' : 'ask.gas'],
       },
     ]
   })
@@ -92,7 +92,8 @@ export const rule: Rule = {
     near: 'There are {gap} between {hob} and {thing}, just what its sheet asks: measure again when the worktop lies.',
     'not-known':
       'There are {gap} between {hob} and {thing}, and nobody has entered what its sheet asks there.',
-    ask: 'The sheet of the hob: distance to tall sides and to what burns. For gas, the registered engineer confirms it.',
+    ask: 'The sheet of the hob: distance to tall sides and to what burns.',
+    'ask.gas': 'The sheet of the hob: distance to tall sides and to what burns. For gas, the registered engineer confirms it.',
   },
   check: (site) =>
     site.kitchen.appliances.filter(({ kind }) => kind === 'hob').flatMap((hob) => judged(site, hob)),

@@ -23,7 +23,7 @@ function judged(site: Site, place: HoodOverHob, hob: Appliance): Found | null {
     about: [hob.id, hood.id, ...(within === null ? [] : [within])],
     where: { wall, along: middle },
     from: unread,
-    ask: ['ask'],
+    ask: [hob.fuel === 'electric' ? 'ask' : 'ask.gas'],
   } as const
   const names = { hood: site.name(hood.id), hob: site.name(hob.id) }
   if (need === null) return { ...common, weight: 'ask', said: ['no-sheet', names] }
@@ -72,7 +72,8 @@ export const rule: Rule = {
     'at-least':
       'The underside of {hood} goes no lower than {least:signed} from the line: {need} above the worktop, the greater of what its sheet and that of {hob} ask.',
     which: 'Over which hob {hood} hangs is not said, so how high it has to hang cannot be told.',
-    ask: 'Both sheets, the stricter counts. For gas, the registered engineer confirms it.',
+    ask: 'Both sheets, the stricter counts.',
+    'ask.gas': 'Both sheets, the stricter counts. For gas, the registered engineer confirms it.',
   },
   check: (site) => {
     const isOf = (kind: Appliance['kind']) => site.kitchen.appliances.filter((one) => one.kind === kind)

@@ -52,12 +52,12 @@ function OneFinding({ finding, plan }: { readonly finding: Finding; readonly pla
   return (
     <li>
       <div className="said">
+        {finding.dangerous && <p className="hurts">Can hurt someone.</p>}
         <p>{words(finding.say)}</p>
         {finding.ask !== null && <p className="who">{words(finding.ask)}</p>}
         <WaysOut finding={finding.id} />
       </div>
       <div className="basis">
-        {finding.dangerous && <p className="hurts">Can hurt someone.</p>}
         <Where finding={finding} plan={plan} />
         <p>{basisText(finding.basis)}</p>
       </div>
@@ -73,7 +73,8 @@ function WaysOut({ finding }: { readonly finding: string }) {
     <ul className="ways-out">
       {ways.map((way) => (
         <li key={keyOf(way.say)}>
-          {words(way.say)} <span className="quiet">Costs {way.cost}.</span>
+          <span className="quiet">Way out:</span> {words(way.say)}{' '}
+          <span className="quiet">Costs {way.cost}; a plan made with it holds.</span>
         </li>
       ))}
     </ul>

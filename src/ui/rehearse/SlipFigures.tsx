@@ -45,7 +45,9 @@ export function SlipFigures({ figures, plan }: Props) {
         </ul>
       )}
       {inUnit.rows.length > 0 && <HolesInUnit holes={inUnit} asking={asking} />}
-      {onWall.length > 0 && <HolesOnWall groups={onWall} asking={asking} />}
+      {onWall.length > 0 && (
+        <HolesOnWall groups={onWall} asking={asking} isBehindUnit={inUnit.rows.length > 0} />
+      )}
       {listed.length > 0 && <FigureList listed={listed} asking={asking} />}
       <div id={answerId} className="stands-on" aria-live="polite">
         {told !== undefined && (
@@ -101,22 +103,32 @@ function FigureList({
 }
 
 /** Holes on the wall: each height, and depth, said once, then how far along each of its holes is. */
-function HolesOnWall({ groups, asking }: { readonly groups: readonly HoleGroup[]; readonly asking: Asking }) {
+function HolesOnWall({
+  groups,
+  asking,
+  isBehindUnit,
+}: {
+  readonly groups: readonly HoleGroup[]
+  readonly asking: Asking
+  readonly isBehindUnit: boolean
+}) {
   const hasDepth = groups.some((g) => g.depth !== null)
+  const isAssumed = groups.some((g) => [g.height, g.depth].some((named) => named?.figure.state === 'assumed'))
   return (
     <div className="holes-on-wall">
+      {isBehindUnit && <p className="key">On the wall behind it</p>}
       {groups.map(({ height, depth, holes }) => (
         <section key={holes[0]?.hole}>
           <p className="at">
             {height !== null && (
               <>
-                <FigureButton named={height} asking={asking} /> from the line
+                <FigureButton named={height} asking={asking} /> mm from the line
               </>
             )}
             {depth !== null && (
               <>
                 {height === null ? '' : ', '}
-                <FigureButton named={depth} asking={asking} /> deep
+                <FigureButton named={depth} asking={asking} /> mm deep
               </>
             )}
           </p>
@@ -132,6 +144,7 @@ function HolesOnWall({ groups, asking }: { readonly groups: readonly HoleGroup[]
       ))}
       <p className="key">
         Number of the hole, then mm from the left corner.{hasDepth && ' Depth from the face.'}
+        {isAssumed && ' Underlined with dashes: assumed.'}
       </p>
     </div>
   )
@@ -202,7 +215,8 @@ function FigureLine({
     <span className={figure.state === 'assumed' ? 'number assumed' : 'number'}>
       {number}
       {withUnit && unit !== '' && <small> {unit}</small>}
-      {figure.state === 'assumed' && <span className="visually-hidden"> (assumed)</span>}
+      {figure.state === 'assumed' &&
+        (withUnit ? <small> (assumed)</small> : <span className="visually-hidden"> (assumed)</span>)}
     </span>
   )
 }

@@ -221,7 +221,7 @@ describe('what comes out of the wall behind a unit', () => {
       'hole for the waste pipe: its middle up from the underside of base unit 2: 360',
     ])
     expect(words('place:b2')).toMatch(
-      /^First cut the holes in its back \(2\) for: cooker outlet, waste pipe\./,
+      /^First cut the holes in its back \(2\) for: cooker outlet and waste pipe\./,
     )
     expect(figures('place:b1').filter((f) => f.startsWith('hole for'))).toEqual([])
   })

@@ -14,7 +14,7 @@ const SCREW_TROUBLES = {
   'too-short': (what: string) =>
     `The screws for ${what} on {wall} are too short: they need {needed}, they are {length}.`,
   'maybe-short': (what: string) =>
-    `The screws for ${what} on {wall} are only just long enough: they need {needed:pm}, they are {length:pm}. Measure the layers again, or take the next length.`,
+    `The screws for ${what} on {wall} are only just long enough: they need {needed:pm}, they are {length:pm}. Measure the layers again. The next length makes the holes deeper: past 50 mm a cable may run anywhere, so trace to that depth first.`,
   'out-of-back': (what: string) =>
     `The holes for ${what} on {wall} come out at the back or nearly so: {left} of the wall is left behind them.`,
   'none-entered': (what: string) =>

@@ -3,6 +3,8 @@ export const beforeWords = {
   'operation.check-delivery.title': 'Check the delivery',
   'operation.check-delivery.count': 'Count the units ({count}) against the list, one box at a time.',
   'operation.check-delivery.hand': 'Open {units} and compare the hand with the plan.',
+  'operation.check-delivery.too-heavy':
+    'The heaviest unit weighs {mass} as it comes; the published figure for this crew is {filter}. Do not carry such a box whole: open it where it was set down and carry it in parts, or get more people.',
   'operation.check-delivery.damage':
     'Hold a lamp low along faces and edges, and note damage while it can still be reported.',
   'operation.check-delivery.unseen': 'Not seen yet: {units}. Look for these first.',

@@ -1,5 +1,6 @@
 /** Words of the work: lifting what is no unit, and what comes before a lift. */
 export const liftsWords = {
+  'operation.lift.only-then': 'What follows is for when that is settled, and not before.',
   'operation.lift.strip': 'Take doors, drawers and loose shelves out of {unit} first, and label them.',
 
   'operation.set-legs.without':
@@ -8,9 +9,9 @@ export const liftsWords = {
   'operation.hang.no-fixing':
     'Do not hang it yet: too few holes have been found for its last screws. Never hang what you cannot screw home.',
   'operation.hang.fixing-open':
-    'Do not hang it yet: something is still to be settled for the holes of its last screws. Never hang what you cannot screw home.',
+    'Do not hang it yet: something is still to be settled for the holes of its last screws ({holes}). Never hang what you cannot screw home.',
   'operation.second-fix.take-down-again':
-    'If you cannot screw it home, do not leave it on its hooks. Take it down again together, the way it went up.',
+    'If a screw finds no hold, do not leave it on its hooks. Take it down again together, the way it went up.',
 
   'operation.connect.lift.one': 'One of you lifts {appliance}, {mass}.',
   'operation.connect.lift.one.unknown':

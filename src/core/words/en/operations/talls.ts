@@ -1,7 +1,7 @@
 /** Words of the work: talls. */
 export const tallsWords = {
   'operation.stand-up.title': 'Stand {unit} up',
-  'operation.stand-up.floor': 'Clear the floor where it lies: {height} long and {width} wide.',
+  'operation.stand-up.floor': 'Clear the floor where it lies: {long} long and {wide} wide.',
   'operation.stand-up.floor.unknown': 'Clear the floor where it lies, its whole length.',
   'operation.stand-up.edge-not-known':
     'Over which edge it can be stood up is not known yet. Do not start before that is settled.',
@@ -41,7 +41,7 @@ export const tallsWords = {
   'operation.stand-up.no-restraint':
     'Do not stand it up yet: no hole has been found for what holds it back at its top. Never stand up what you cannot restrain.',
   'operation.stand-up.restraint-open':
-    'Do not stand it up yet: something is still to be settled for the holes that hold it back at its top. Never stand up what you cannot restrain.',
+    'Do not stand it up yet: something is still to be settled for the holes that hold it back at its top ({holes}). Never stand up what you cannot restrain.',
   'operation.stand-up.lift.two': 'Two of you lift its head end: {end} to begin with, half of its {mass}.',
   'operation.stand-up.lift.two.unknown':
     'Two of you lift its head end. Weigh it first: nobody knows its mass yet.',
