@@ -34,6 +34,13 @@ describe('the words of the core', () => {
     expect(unfilled).toEqual([])
   })
 
+  test('a sentence that begins with a name begins with a capital; a piece of one does not', () => {
+    const values = { unit: 'wall unit 3' }
+    expect(say({ key: 'none', values, template: '{unit} is too high.' })).toBe('Wall unit 3 is too high.')
+    expect(say({ key: 'none', values, template: '{unit}, left side' })).toBe('wall unit 3, left side')
+    expect(say({ key: 'none', values, template: 'Hang {unit}.' })).toBe('Hang wall unit 3.')
+  })
+
   test('no template shouts or promises', () => {
     const promises = /!|\bguarantee|\b(is|are|be|it's) safe\b|\bsafe to\b|\b(is|are) clear\b(?! (over|of))/i
     const wrong = keys.filter(

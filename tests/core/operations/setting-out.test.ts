@@ -273,6 +273,20 @@ describe('the plinth', () => {
   })
 })
 
+// Two men between knuckle and elbow: ⅔ × (25 + 25) = 33.3 kg.
+test.each([
+  [33, false],
+  [34, true],
+])('a box of %d kg is carried whole or not', (massEmpty, isTooHeavy) => {
+  const crew = { people: ['one', 'two'].map((id) => ({ id, filter: 'man' as const })) }
+  const file = row({ crew })
+  const units = (file.units ?? []).map((unit, i) =>
+    i === 0 ? { ...unit, massEmpty } : { ...unit, massEmpty: 10 },
+  )
+  const check = get('check-delivery:room', operationsOf({ ...file, units }))
+  expect(check.does.some((m) => say(m).includes('carry it in parts'))).toBe(isTooHeavy)
+})
+
 describe('people who are only there at times', () => {
   const crew = (windows: { id: string; from: string; to: string }[]) => ({
     people: [
