@@ -1,6 +1,7 @@
 /**
  * `npm run shots -- [--fresh] [--size=phone,desk] [#place ...]`: pictures of the built app, into shots/. Without a place,
- * all four; `--fresh`: dist is as it should be, so it is not built again. `--readme`: the picture of README.md instead.
+ * all four; `--fresh`: dist is as it should be, so it is not built again. `--whole`: all of the page, not only what the
+ * screen shows. `--readme`: the picture of README.md instead.
  */
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
@@ -53,7 +54,15 @@ async function allPictures(): Promise<void> {
       await page.locator('.which').getByText('working').waitFor({ state: 'detached' })
       await page.waitForTimeout(300)
       const place = hash.replace(/[^a-z0-9]+/gi, '-').replace(/^-|-$/g, '')
+      if (args.includes('--whole')) {
+        const height = await page.evaluate(() =>
+          Math.max(...[...document.querySelectorAll('main, main *')].map((e) => e.scrollHeight)),
+        )
+        await page.setViewportSize({ ...viewport, height: Math.min(height + 150, 8000) })
+        await page.waitForTimeout(300)
+      }
       await page.screenshot({ path: join(folder, `${place}-${name}.png`) })
+      await page.setViewportSize(viewport)
       console.log(`shots/${place}-${name}.png`)
     }
     await page.close()

@@ -21,6 +21,17 @@ const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
   joining: 'joining',
 }
 
+/** On a narrow screen each hole is a block, and its figures carry these heads themselves. */
+const HEADS = [
+  'for',
+  'from the left corner',
+  'from the line',
+  'bit',
+  'screw',
+  'deepest, from the face',
+  'before it is drilled',
+] as const
+
 /** Every hole of one wall by its number, refused ones last. */
 export function HoleTable({ holes, plan }: { readonly holes: readonly Hole[]; readonly plan: Plan }) {
   if (holes.length === 0) return null
@@ -33,13 +44,11 @@ export function HoleTable({ holes, plan }: { readonly holes: readonly Hole[]; re
         <thead>
           <tr>
             <th scope="col">no.</th>
-            <th scope="col">for</th>
-            <th scope="col">from the left corner</th>
-            <th scope="col">from the line</th>
-            <th scope="col">bit</th>
-            <th scope="col">screw</th>
-            <th scope="col">deepest, from the face</th>
-            <th scope="col">before it is drilled</th>
+            {HEADS.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
@@ -59,17 +68,25 @@ function HoleRow({ hole, plan }: { readonly hole: Hole; readonly plan: Plan }) {
       <th scope="row" className="figure">
         {isRefused ? 'no' : (hole.number ?? '?')}
       </th>
-      <td>
+      <td data-head={HEADS[0]}>
         {PURPOSES[hole.purpose]}, {hole.for.map((u) => unitName(u, plan)).join(', ')}
       </td>
-      <td className="figure">{figureText(hole.along, { withPm: true, withUnit: false })}</td>
-      <td className="figure">{numberText(hole.height, { signed: true }) ?? 'not known yet'}</td>
-      <td className="figure">{numberText(hole.bit) ?? 'not known'}</td>
-      <td className="figure">{numberText(hole.screwLength) ?? 'not known'}</td>
-      <td className="figure">
+      <td data-head={HEADS[1]} className="figure">
+        {figureText(hole.along, { withPm: true, withUnit: false })}
+      </td>
+      <td data-head={HEADS[2]} className="figure">
+        {numberText(hole.height, { signed: true }) ?? 'not known yet'}
+      </td>
+      <td data-head={HEADS[3]} className="figure">
+        {numberText(hole.bit) ?? 'not known'}
+      </td>
+      <td data-head={HEADS[4]} className="figure">
+        {numberText(hole.screwLength) ?? 'not known'}
+      </td>
+      <td data-head={HEADS[5]} className="figure">
         {hasValue(hole.depth) ? figureText(hole.depth, { withPm: true }) : 'not known yet'}
       </td>
-      <td>
+      <td data-head={HEADS[6]}>
         <strong>{VERDICTS[hole.verdict]}</strong>{' '}
         {hole.against.map((m) => (
           <span key={keyOf(m)}>{words(m)} </span>

@@ -212,11 +212,12 @@ function FigureLine({
   if (!hasValue(figure)) return <span className="not-known">not known yet</span>
   const { number, unit } = shownFigure(label.key, figure)
   return (
-    <span className={figure.state === 'assumed' ? 'number assumed' : 'number'}>
-      {number}
-      {withUnit && unit !== '' && <small> {unit}</small>}
-      {figure.state === 'assumed' &&
-        (withUnit ? <small> (assumed)</small> : <span className="visually-hidden"> (assumed)</span>)}
-    </span>
+    <>
+      <span className={figure.state === 'assumed' ? 'number assumed' : 'number'}>
+        {number}
+        {withUnit && unit !== '' && <small> {unit}</small>}
+      </span>
+      {figure.state === 'assumed' && <span className={withUnit ? 'how' : 'visually-hidden'}> (assumed)</span>}
+    </>
   )
 }

@@ -40,7 +40,8 @@ test('a figure tells on a tap what it stands on, and which facts it came from', 
 
 test('an assumed figure says so, to the eye and to the ear', async () => {
   const shown = await slipOf('hang:wall-3')
-  expect(shown.element.querySelector('.assumed')?.textContent).toContain('(assumed)')
+  const button = shown.element.querySelector('.assumed')?.closest('button')
+  expect(button?.querySelector('.how')?.textContent).toContain('(assumed)')
   await shown.close()
 })
 
