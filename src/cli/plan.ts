@@ -112,7 +112,9 @@ function answer(options: Options, kitchen: unknown, log: unknown, outcome: Outco
     )
     return 3
   }
-  const plan = withWaysOut(outcome.plan, kitchen, log)
+  // Ways out are planned anew one by one: only where they are shown.
+  const asksOne = options.why !== null || options.first !== null
+  const plan = asksOne && !options.json ? outcome.plan : withWaysOut(outcome.plan, kitchen, log)
   const wrongId = unknownId(plan, [options.why, options.first])
   if (wrongId !== null) return refuse(`There is no operation "${wrongId}" in this plan.\n`)
   if (options.check) {

@@ -28,9 +28,10 @@ export function distance(a: PlanPoint, b: PlanPoint): number {
 
 /** How far c lies to the left of the way from a to b; negative to the right. For a and b in one place: 0. */
 export function leftOfLine(a: PlanPoint, b: PlanPoint, c: PlanPoint): number {
-  const way = subtract(b, a)
-  const length = Math.hypot(way.x, way.y)
-  return length === 0 ? 0 : cross(way, subtract(c, a)) / length
+  const wayX = b.x - a.x
+  const wayY = b.y - a.y
+  const length = Math.hypot(wayX, wayY)
+  return length === 0 ? 0 : (wayX * (c.y - a.y) - wayY * (c.x - a.x)) / length
 }
 
 /** The unit vector at `degrees` anticlockwise from +x. Rounded so that quarter turns are exact on every machine. */

@@ -5,7 +5,7 @@ import { finding } from '../plan/finding'
 import type { Finding } from '../plan/types'
 import { hseFilter } from '../region/hse-filter'
 import type { HandZone, LiftingFilter, RegionPack } from '../region/region'
-import { applianceName, worktopName } from '../units/part-name'
+import { applianceSaid, worktopName } from '../units/part-name'
 import type { Zones } from './hand-zone'
 import { judgeLift } from './lift'
 import { covers, teamsFor } from './team'
@@ -108,7 +108,7 @@ export function partLiftFindings(site: PartSite): readonly Finding[] {
   return [
     ...site.kitchen.worktops.flatMap((top) => worktopFinding(top, worktopLift(top, site), site)),
     ...site.kitchen.appliances.flatMap((appliance) =>
-      applianceFinding(appliance, applianceLift(appliance, site), site),
+      applianceFinding(appliance, applianceLift(appliance, site)),
     ),
   ]
 }
@@ -143,11 +143,7 @@ function worktopFinding(
 }
 
 /** Whoever connects an appliance may bring a mate, so it is never more than a warning. */
-function applianceFinding(
-  appliance: Appliance,
-  { mass, filter, aid }: PartLift,
-  site: PartSite,
-): readonly Finding[] {
+function applianceFinding(appliance: Appliance, { mass, filter, aid }: PartLift): readonly Finding[] {
   if (aid !== 'prop' && aid !== 'stop') return []
   return [
     finding({
@@ -157,7 +153,7 @@ function applianceFinding(
       figures: [mass, filter],
       basis: filter.basis,
       say: message(`lifting.appliance-over-filter-${aid}`, {
-        appliance: applianceName(site.kitchen, appliance),
+        appliance: applianceSaid(appliance),
         mass,
         filter,
       }),

@@ -5,6 +5,7 @@ import type { Message } from '../message'
 import type { Operation } from '../plan/types'
 import { hseFilter } from '../region/hse-filter'
 import type { HandZone } from '../region/region'
+import { applianceSaid } from '../units/part-name'
 import type { Job } from './job'
 import { listed } from './job'
 import { caution, check, counted, largest, operation, shown, told, when } from './make'
@@ -38,7 +39,7 @@ export function checkDelivery(job: Job): readonly Operation[] {
     units.map((u) => factOf('units', u.id)),
   )
   const heaviest = largest(units.map((u) => u.plan.lift.massFull))
-  const appliances = kitchen.appliances.map((a) => a.name ?? a.kind)
+  const appliances = kitchen.appliances.map(applianceSaid)
   return [
     operation(job, {
       kind: 'check-delivery',

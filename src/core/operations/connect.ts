@@ -2,7 +2,7 @@ import type { Appliance } from '../kitchen/schema'
 import { applianceLift, type PartLift } from '../lifting/part-lifts'
 import type { Message } from '../message'
 import type { Operation } from '../plan/types'
-import { applianceName } from '../units/part-name'
+import { applianceSaid } from '../units/part-name'
 import { drillFor, drillingCautions } from './cautions'
 import type { Job } from './job'
 import { crewWords } from './lift'
@@ -41,7 +41,7 @@ function hoodSentences(appliance: string): readonly Message[] {
 
 function connect(job: Job, appliance: Appliance): Operation {
   const trade = tradeFor(appliance)
-  const name = applianceName(job.kitchen, appliance)
+  const name = applianceSaid(appliance)
   const bay = bayOf(job.kitchen, appliance)
   const lift = applianceLift(appliance, job.context)
   const isHood = appliance.kind === 'hood'

@@ -1,6 +1,7 @@
 import { partLiftFindings } from '../lifting/part-lifts'
 import { message } from '../message'
 import type { Finding } from '../plan/types'
+import { applianceSaid } from '../units/part-name'
 import { listed } from './job'
 import { asbestosYear, gasAppliances, mayHoldAsbestos } from './make-safe'
 import type { OperationContext } from './operation-context'
@@ -64,7 +65,7 @@ function gasTrade({ kitchen, region }: OperationContext): readonly Finding[] {
       dangerous: false,
       about: appliances.map((a) => a.id),
       where: null,
-      say: message('finding.gas-trade', { appliances: listed(appliances.map((a) => a.name ?? a.kind)) }),
+      say: message('finding.gas-trade', { appliances: listed(appliances.map(applianceSaid)) }),
       figures: [],
       from: ['survey.gas', ...appliances.map((a) => `appliances.${a.id}.fuel`)],
       basis: region?.trades.gas ?? { kind: 'common-practice', why: 'gas is for registered people only' },

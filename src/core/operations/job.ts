@@ -4,6 +4,7 @@ import { HUNG_KINDS } from '../kitchen/kinds'
 import { compareIds } from '../kitchen/normalise'
 import type { Kitchen, Unit, Wall } from '../kitchen/schema'
 import type { Hole, HolePurpose, UnitId, UnitPlan, WallId } from '../plan/types'
+import { remembered } from '../remember'
 import { footName } from '../units/foot-name'
 import type { OperationContext } from './operation-context'
 
@@ -75,7 +76,7 @@ function holeOwner(hole: Hole): string {
 }
 
 /** Reads the context once. Ties and lists go by id, so that the order things were typed in changes nothing. */
-export function readJob(context: OperationContext): Job {
+export const readJob: (context: OperationContext) => Job = remembered((context: OperationContext) => {
   const { kitchen } = context
   const plans = new Map(context.units.map((plan) => [plan.unit, plan]))
   const walls = new Map(kitchen.walls.map((wall) => [wall.id, wall]))
@@ -122,7 +123,7 @@ export function readJob(context: OperationContext): Job {
     holesFor: (id, ...purposes) => (owned.get(id) ?? []).filter((hole) => purposes.includes(hole.purpose)),
     holesIn: (wall) => holes.filter((hole) => hole.wall === wall),
   }
-}
+})
 
 /** Names joined as they are written in a list. */
 export function listed(names: readonly string[]): string {

@@ -1,6 +1,7 @@
 import type { Kitchen } from '../kitchen/schema'
 import type { Operation } from '../plan/types'
 import type { RegionPack } from '../region/region'
+import { applianceSaid } from '../units/part-name'
 import type { Job } from './job'
 import { listed } from './job'
 import { caution, check, operation, told, when } from './make'
@@ -91,7 +92,7 @@ export function restoreSupply(job: Job): readonly Operation[] {
         told('restore-supply', 'electricity'),
         ...when(
           wired.length > 0,
-          told('restore-supply', 'wired', { appliances: listed(wired.map((a) => a.name ?? a.kind)) }),
+          told('restore-supply', 'wired', { appliances: listed(wired.map(applianceSaid)) }),
         ),
         told('restore-supply', 'water'),
         ...when(survey.gas !== false, told('restore-supply', 'gas')),
@@ -154,7 +155,7 @@ export function callTrade(job: Job): readonly Operation[] {
       stage: 'make-safe',
       title: told('call-trade', 'title'),
       does: [
-        told('call-trade', 'book', { appliances: listed(appliances.map((a) => a.name ?? a.kind)) }),
+        told('call-trade', 'book', { appliances: listed(appliances.map(applianceSaid)) }),
         told('call-trade', 'nobody-else'),
         told('call-trade', 'clearances'),
       ],

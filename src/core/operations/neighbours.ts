@@ -1,5 +1,6 @@
 import { hasValue } from '../figure'
 import type { UnitId } from '../plan/types'
+import { remembered } from '../remember'
 import type { FittedUnit, Job } from './job'
 
 /** Sides no further apart than this touch, mm: below what a tape can tell. */
@@ -111,7 +112,7 @@ export function ontoTall({
 }
 
 /** Neighbours that touch and are to be joined: along a wall, to the side of a tall, and round a corner by an arm. */
-export function joints(job: Job): readonly Joint[] {
+export const joints: (job: Job) => readonly Joint[] = remembered((job: Job) => {
   const found = new Map<string, Joint>()
   const add = (left: FittedUnit, right: FittedUnit, of: Joint['of']) => {
     const key = jointId(left.id, right.id)
@@ -136,7 +137,7 @@ export function joints(job: Job): readonly Joint[] {
     for (const { left, right, of } of againstTalls(job, wall.id)) add(left, right, of)
   }
   return [...found.values()]
-}
+})
 
 /** Both ids, in their own order: the same joint whichever unit stands left. */
 export function jointOn(a: UnitId, b: UnitId): readonly [UnitId, UnitId] {

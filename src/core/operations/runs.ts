@@ -1,4 +1,5 @@
 import { derive, type Figure, hasValue } from '../figure'
+import { remembered } from '../remember'
 import type { FittedUnit, Job } from './job'
 import { cornerEnd, group, neighbourRound, runOf, wallRound } from './neighbours'
 
@@ -205,11 +206,11 @@ function fromNearEnd(job: Job, run: readonly FittedUnit[]): readonly Outward[] {
 }
 
 /** Every pair of neighbours in the order in which runs grow, along each wall. */
-export function outwardPairs(job: Job): readonly Outward[] {
-  return (['hung', 'base'] as const).flatMap((of) =>
+export const outwardPairs: (job: Job) => readonly Outward[] = remembered((job: Job) =>
+  (['hung', 'base'] as const).flatMap((of) =>
     job.walls.flatMap((wall) => stretchesOf(job, wall.id, of).flatMap((run) => pairsOf(job, run, of))),
-  )
-}
+  ),
+)
 
 /** The highest floor a base run begins over, as it is told. */
 export function startFloor(pair: Outward): Figure | undefined {
@@ -217,8 +218,8 @@ export function startFloor(pair: Outward): Figure | undefined {
 }
 
 /** The units that close a run: one comes before each on its own wall, and none after it. */
-export function closingPairs(job: Job): readonly Outward[] {
+export const closingPairs: (job: Job) => readonly Outward[] = remembered((job: Job) => {
   const pairs = outwardPairs(job)
   const goesOn = new Set(pairs.map(({ from }) => from.id))
   return pairs.filter(({ from, to }) => from.wall === to.wall && !goesOn.has(to.id))
-}
+})

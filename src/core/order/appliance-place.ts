@@ -24,8 +24,3 @@ export function underWorktop(job: Job, top: Worktop, appliance: Appliance): read
   if (place === null || !top.over.includes(place.bay)) return null
   return [...place.facts, `worktops.${top.id}.over`]
 }
-
-/** What an appliance is called. */
-export function applianceName(appliance: Appliance): string {
-  return appliance.name ?? appliance.kind
-}

@@ -1,5 +1,6 @@
 import { type Job, listed } from '../operations/job'
 import type { Operation } from '../plan/types'
+import { applianceSaid } from '../units/part-name'
 
 /** What an operation works on, by name: its units, worktop, part, rail or appliance; timber by the wall it is let into. */
 export function workedOn(job: Job, operation: Operation): string {
@@ -7,7 +8,8 @@ export function workedOn(job: Job, operation: Operation): string {
   const { finishing, worktops, appliances } = job.kitchen
   const named = (id: string) => {
     const appliance = appliances.find((a) => a.id === id)
-    if (operation.kind === 'connect') return appliance?.name ?? appliance?.kind ?? id
+    if (operation.kind === 'connect') return appliance === undefined ? id : applianceSaid(appliance)
+    if (job.wall(id) !== undefined) return job.wallName(id)
     const rail = job.kitchen.rails.find((one) => one.id === id)
     if (rail !== undefined) return `the rail of ${listed(rail.units.map(job.name))}`
     const part = [...finishing, ...worktops].find((p) => p.id === id)

@@ -25,11 +25,6 @@ export function bayOf(kitchen: Pick<Kitchen, 'units'>, appliance: Appliance): st
   return bay?.id ?? appliance.over
 }
 
-/** An appliance as it is said within a sentence: "the dishwasher". */
-export function applianceSaid({ name, kind }: Appliance): string {
-  return `the ${(name ?? kind.replaceAll('-', ' ')).replace(/^the /i, '')}`
-}
-
 /** Appliances whose open door reaches into the room: by their sheet, or by their kind where it does not say. */
 export function applianceDoors({ kitchen, units, positions }: Fitted): readonly ApplianceDoor[] {
   return kitchen.appliances.flatMap((appliance): readonly ApplianceDoor[] => {

@@ -74,22 +74,23 @@ export type Piece = readonly [from: readonly [x: number, y: number], to: readonl
  * A place (x, y) lies x·cos t + y·sin t along the other wall and x·sin t − y·cos t out from it, t the inside angle. For a
  * drawer of travel s at f from where the fronts meet this is the trade's f·sin t + s·sin(t − 90).
  */
-export function pieceGap(piece: Piece, t: number, from: number, to: number, reach: number): number {
+export function pieceGap([a, b]: Piece, t: number, from: number, to: number, reach: number): number {
   const turn = (t * Math.PI) / 180
-  const [sine, cosine] = [Math.sin(turn), Math.cos(turn)]
-  const [a, b] = piece.map(([x, y]) => ({
-    along: x * cosine + y * sine,
-    out: x * sine - y * cosine - reach,
-  })) as [{ along: number; out: number }, { along: number; out: number }]
-  const way = b.along - a.along
-  const share = (at: number) => (Math.abs(way) < 1e-9 ? 0 : (at - a.along) / way)
+  const sine = Math.sin(turn)
+  const cosine = Math.cos(turn)
+  const start = a[0] * cosine + a[1] * sine
+  const way = b[0] * cosine + b[1] * sine - start
+  // Level with the other wall it is before the block all along or nowhere.
   const isLevel = Math.abs(way) < 1e-9
-  if (isLevel && (a.along < from || a.along > to)) return Number.POSITIVE_INFINITY
-  const [s0, s1] = isLevel ? [0, 1] : [share(from), share(to)].sort((p, q) => p - q)
-  const [low, high] = [Math.max(0, s0 as number), Math.min(1, s1 as number)]
+  if (isLevel && (start < from || start > to)) return Number.POSITIVE_INFINITY
+  const enters = isLevel ? 0 : (from - start) / way
+  const leaves = isLevel ? 1 : (to - start) / way
+  const low = Math.max(0, Math.min(enters, leaves))
+  const high = Math.min(1, Math.max(enters, leaves))
   if (low > high) return Number.POSITIVE_INFINITY
-  const out = (s: number) => a.out + (b.out - a.out) * s
-  return Math.min(out(low), out(high))
+  const out = a[0] * sine - a[1] * cosine - reach
+  const further = b[0] * sine - b[1] * cosine - reach - out
+  return Math.min(out + further * low, out + further * high)
 }
 
 /**

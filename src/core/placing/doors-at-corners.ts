@@ -1,4 +1,5 @@
 import { type Basis, derive, type Figure, hasValue, known } from '../figure'
+import { remembered } from '../remember'
 import { sum } from '../survey/sum'
 import { type Block, type CornerSide, cornerSides, fromCorner, gapToBlock, type Piece } from './corners'
 import { type Door, type Fitted, type Front, frontsInRoom, HANDLE_BACK, HANDLE_EDGE } from './fronts-in-room'
@@ -31,7 +32,7 @@ const hung: Basis = {
 }
 
 /** Doors whose hinges are towards a corner; one whose hinge side is not known, at both. */
-export function doorsAtCorners(fitted: Fitted): readonly DoorAtCorner[] {
+export const doorsAtCorners: (fitted: Fitted) => readonly DoorAtCorner[] = remembered((fitted: Fitted) => {
   const sides = cornerSides(fitted.kitchen, fitted.survey)
   return frontsInRoom(fitted).flatMap((front): readonly DoorAtCorner[] => {
     const { door, box, plan } = front
@@ -49,7 +50,7 @@ export function doorsAtCorners(fitted: Fitted): readonly DoorAtCorner[] {
         return { side, front, door, leaf }
       })
   })
-}
+})
 
 /** A place `along` the leaf and `ahead` of its face when it has opened by `angle`, from the corner. */
 function onLeaf(x: number, y: number, along: number, ahead: number, angle: number) {
@@ -92,28 +93,70 @@ const FURTHEST = 180
 /** How finely the angle is looked for before it is halved down, degrees. */
 const STEP = 1
 
+interface Turn {
+  readonly sine: number
+  readonly cosine: number
+}
+
+function turnBy(angle: number): Turn {
+  const turn = (angle * Math.PI) / 180
+  return { sine: Math.sin(turn), cosine: Math.cos(turn) }
+}
+
+/** The turn at each step of the angle. */
+const TURNS: readonly Turn[] = Array.from({ length: FURTHEST / STEP }, (_, i) => turnBy(i * STEP))
+
 /**
  * The angle at which an opening leaf or its handle meets the bare wall round the corner; 180 if it never does. Looked for
  * in steps and then halved to a hundredth of a degree; its precision is that of every figure it rests on, moved in turn.
  */
 export function meetsWallAt(side: CornerSide, leaf: HungLeaf): Figure {
-  const figures = [leaf.edge, leaf.face, leaf.width, leaf.handle, side.angle]
-  return derive('deg', hung, figures, (...values) => {
-    const [x, y, w, h, t] = values as [number, number, number, number, number]
-    const turn = (t * Math.PI) / 180
-    const out = ([px, py]: readonly [number, number]) => px * Math.sin(turn) - py * Math.cos(turn)
-    const isIn = (angle: number) =>
-      [onLeaf(x, y, w, 0, angle), onLeaf(x, y, back(w), h, angle), onLeaf(x, y, fore(w), h, angle)].some(
-        (point) => out(point) < 0,
-      )
-    let [open, met] = [0, STEP]
-    while (met < FURTHEST && !isIn(met)) [open, met] = [met, met + STEP]
-    if (met >= FURTHEST) return FURTHEST
-    while (met - open > 0.01) {
-      const middle = (open + met) / 2
-      if (isIn(middle)) met = middle
-      else open = middle
-    }
-    return open
-  })
+  return wallMetBy(leaf)(side)
+}
+
+const wallMetBy = remembered((leaf: HungLeaf) =>
+  remembered((side: CornerSide) =>
+    derive('deg', hung, [leaf.edge, leaf.face, leaf.width, leaf.handle, side.angle], (...values) =>
+      wallMetAt(...(values as [number, number, number, number, number])),
+    ),
+  ),
+)
+
+/** A leaf as bare numbers, and the turn of the wall round the corner. */
+interface Hung {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly handle: number
+  readonly wall: Turn
+}
+
+/** Whether a place along a leaf, and ahead of its face, is in the wall round the corner when it has opened by a turn. */
+function isInWall({ x, y, wall }: Hung, along: number, ahead: number, { sine, cosine }: Turn): boolean {
+  const px = x + along * cosine - ahead * sine
+  const py = y + along * sine + ahead * cosine
+  return px * wall.sine - py * wall.cosine < 0
+}
+
+function meetsAt(leaf: Hung, turn: Turn): boolean {
+  const { width, handle } = leaf
+  return (
+    isInWall(leaf, width, 0, turn) ||
+    isInWall(leaf, back(width), handle, turn) ||
+    isInWall(leaf, fore(width), handle, turn)
+  )
+}
+
+function wallMetAt(x: number, y: number, width: number, handle: number, corner: number): number {
+  const leaf: Hung = { x, y, width, handle, wall: turnBy(corner) }
+  const step = TURNS.findIndex((turn, i) => i > 0 && meetsAt(leaf, turn))
+  if (step < 0) return FURTHEST
+  let open = (step - 1) * STEP
+  let met = step * STEP
+  while (met - open > 0.01) {
+    const middle = (open + met) / 2
+    if (meetsAt(leaf, turnBy(middle))) met = middle
+    else open = middle
+  }
+  return open
 }

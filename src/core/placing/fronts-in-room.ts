@@ -3,6 +3,7 @@ import type { Leaf } from '../geometry/swept-leaf'
 import type { Kitchen, Unit } from '../kitchen/schema'
 import { fittedParts } from '../plan/fitted-parts'
 import type { FittedPart, Heights, LocalBox, Pose, UnitPlan } from '../plan/types'
+import { remembered } from '../remember'
 import { sum } from '../survey/sum'
 import type { Survey } from '../survey/survey'
 import type { PartPosition, UnitPosition } from '../units/positions'
@@ -44,16 +45,19 @@ export const HANDLE_EDGE = 20
 
 const faceOfFront: Basis = { kind: 'geometry', why: 'out from the wall: stand-off, carcass and front' }
 
+const fittedPartsOf = remembered((fitted: Fitted) => fittedParts(fitted))
+
 /** Every front that hangs on the face of its unit. Those of a corner unit's arm have other faces and are left out. */
-export function frontsInRoom(fitted: Fitted): readonly Front[] {
+export const frontsInRoom: (fitted: Fitted) => readonly Front[] = remembered((fitted: Fitted) => {
+  const plans = new Map(fitted.units.map((plan) => [plan.unit, plan]))
   const bodies = new Map(
-    fittedParts(fitted)
+    fittedPartsOf(fitted)
       .filter(({ kind }) => kind === 'front')
       .map((part) => [part.part, part]),
   )
   return fitted.positions.flatMap((position): readonly Front[] => {
     const { unit } = position
-    const plan = fitted.units.find((one) => one.unit === unit.id)
+    const plan = plans.get(unit.id)
     if (plan === undefined) return []
     const face = sum('mm', faceOfFront, [position.out, position.depth, unit.front])
     const front = (of: Door | Drawer, door: Door | null, drawer: Drawer | null): readonly Front[] => {
@@ -67,7 +71,7 @@ export function frontsInRoom(fitted: Fitted): readonly Front[] {
       ...unit.drawers.flatMap((drawer) => front(drawer, null, drawer)),
     ]
   })
-}
+})
 
 /** A door that is hung at its side, as a leaf: on the front corner of its carcass (overlay, common practice). */
 export function leafOf({ pose, box, door, handle }: Front): Leaf | null {
@@ -123,7 +127,7 @@ const FLAT: readonly FittedPart['kind'][] = ['worktop', 'end-panel', 'filler', '
  * Everything that stands on the plan once the kitchen is fitted and shut. A space for an appliance counts as full: an
  * appliance will stand there. A worktop that reaches past its units does so at both ends and at the front.
  */
-export function standingBodies(fitted: Fitted): readonly StandingBody[] {
+export const standingBodies: (fitted: Fitted) => readonly StandingBody[] = remembered((fitted: Fitted) => {
   const units = fitted.units.flatMap((plan): readonly StandingBody[] => {
     const [w, d, h] = [plan.width, plan.depth, plan.height].map(valueOf)
     if (plan.pose === null || w === undefined || d === undefined || h === undefined) return []
@@ -150,7 +154,7 @@ export function standingBodies(fitted: Fitted): readonly StandingBody[] {
       figures: [front.plan.left, front.plan.width, front.face, front.handle],
     }),
   )
-  const parts = fittedParts(fitted).flatMap((part): readonly StandingBody[] => {
+  const parts = fittedPartsOf(fitted).flatMap((part): readonly StandingBody[] => {
     const [box] = part.solid
     if (!FLAT.includes(part.kind) || part.pose === null || box === undefined) return []
     const beside = fitted.units.filter(({ unit }) => part.of.includes(unit))
@@ -170,7 +174,7 @@ export function standingBodies(fitted: Fitted): readonly StandingBody[] {
     ]
   })
   return [...units, ...fronts, ...parts]
-}
+})
 
 /** By how much places on two walls may be out to one another: the lengths and corners between them. */
 export function pmBetween({ frames }: Survey, a: string, b: string): number {

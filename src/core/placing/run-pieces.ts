@@ -1,6 +1,7 @@
 import { type Basis, type Figure, known } from '../figure'
 import type { FinishingPart } from '../kitchen/schema'
 import type { UnitPlan, WallId } from '../plan/types'
+import { remembered } from '../remember'
 import { sum } from '../survey/sum'
 import { partName } from '../units/part-name'
 import type { NamingKitchen } from '../units/part-place'
@@ -58,9 +59,7 @@ function partPiece(laid: Laid, { part, wall, left, right }: PartPosition): reado
 }
 
 /** Units, and the panels and fillers beside them, as what stands along the walls. */
-export function runPieces(laid: Laid): readonly RunPiece[] {
-  return [
-    ...laid.units.map((plan) => unitPiece(plan, laid.positions)),
-    ...laid.parts.flatMap((position) => partPiece(laid, position)),
-  ]
-}
+export const runPieces: (laid: Laid) => readonly RunPiece[] = remembered((laid: Laid) => [
+  ...laid.units.map((plan) => unitPiece(plan, laid.positions)),
+  ...laid.parts.flatMap((position) => partPiece(laid, position)),
+])

@@ -80,12 +80,7 @@ export function inUnit(pose: Pose, point: PlanPoint): PlanPoint {
 
 /** A rectangle of the local plan, in the room. */
 export function rectangleInRoom(pose: Pose, x0: number, x1: number, y0: number, y1: number): Polygon {
-  const { cos, sin } = direction(pose.yaw)
-  const at = (x: number, y: number): PlanPoint => ({
-    x: pose.x + x * cos + y * sin,
-    y: pose.y + x * sin - y * cos,
-  })
-  return [at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1)]
+  return [inRoom(pose, x0, y0), inRoom(pose, x1, y0), inRoom(pose, x1, y1), inRoom(pose, x0, y1)]
 }
 
 /** The floor under one box of a unit at a pose. */

@@ -109,15 +109,20 @@ function crossings(from: PlanPoint, to: PlanPoint, polygon: readonly PlanPoint[]
  */
 function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number | null {
   let highest: number | null = null
-  const meet = (z: number | null) => {
-    if (z !== null && (highest === null || z > highest)) highest = z
+  for (const corner of polygon) highest = higher(highest, floorAt(floor, corner))
+  // A reading or a fold that lies lower than what was met already changes nothing.
+  for (const { at, z } of floor.points) {
+    if ((highest === null || z > highest) && pointIn(polygon, at)) highest = z
   }
-  for (const corner of polygon) meet(floorAt(floor, corner))
-  for (const { at, z } of floor.points) if (pointIn(polygon, at)) meet(z)
   for (const { from, to, zFrom, zTo } of floor.folds) {
-    for (const share of crossings(from, to, polygon)) meet(zFrom + (zTo - zFrom) * share)
+    if (highest !== null && zFrom <= highest && zTo <= highest) continue
+    for (const share of crossings(from, to, polygon)) highest = higher(highest, zFrom + (zTo - zFrom) * share)
   }
   return highest
+}
+
+function higher(a: number | null, b: number | null): number | null {
+  return a === null || (b !== null && b > a) ? b : a
 }
 
 /**
@@ -126,27 +131,39 @@ function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number
  */
 function floorAt({ triangles, plane }: FloorPieces, at: PlanPoint): number | null {
   for (const { corners, z } of triangles) {
-    const weights = barycentric(at, ...corners)
-    if (weights === null || weights.some((w) => w < -1e-6)) continue
+    const weights = within(at, corners)
+    if (weights === null) continue
     if (z.some((v) => v === undefined)) return null
     return z.reduce<number>((sum, v, i) => sum + (v as number) * (weights[i] as number), 0)
   }
   return plane === null ? null : plane.a + plane.b * at.x + plane.c * at.y
 }
 
-function barycentric(p: PlanPoint, a: PlanPoint, b: PlanPoint, c: PlanPoint): readonly number[] | null {
+/** How much each corner of a triangle counts at a point in it; null outside, and where it has no area. */
+function within(
+  p: PlanPoint,
+  [a, b, c]: readonly [PlanPoint, PlanPoint, PlanPoint],
+): readonly number[] | null {
   const area = (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y)
   if (Math.abs(area) < 1e-9) return null
   const wb = ((p.x - a.x) * (c.y - a.y) - (c.x - a.x) * (p.y - a.y)) / area
   const wc = ((b.x - a.x) * (p.y - a.y) - (p.x - a.x) * (b.y - a.y)) / area
-  return [1 - wb - wc, wb, wc]
+  const wa = 1 - wb - wc
+  return wa < -1e-6 || wb < -1e-6 || wc < -1e-6 ? null : [wa, wb, wc]
 }
 
 /** Inside a convex polygon, whichever way round it is listed. */
 function pointIn(polygon: readonly PlanPoint[], p: PlanPoint): boolean {
-  const turns = polygon.map((a, i) => {
-    const b = polygon[(i + 1) % polygon.length] as PlanPoint
-    return (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)
-  })
-  return turns.every((t) => t >= 0) || turns.every((t) => t <= 0)
+  let isLeft = true
+  let isRight = true
+  let a = polygon[polygon.length - 1]
+  if (a === undefined) return true
+  for (const b of polygon) {
+    const turn = (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)
+    if (turn < 0) isLeft = false
+    if (turn > 0) isRight = false
+    if (!isLeft && !isRight) return false
+    a = b
+  }
+  return true
 }

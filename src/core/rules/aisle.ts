@@ -1,12 +1,13 @@
 import { type Basis, type Figure, hasValue, known, restingOn } from '../figure'
 import { factId } from '../kitchen/fact-id'
-import { type ApplianceDoor, applianceDoors, applianceSaid } from '../placing/appliance-doors'
+import { type ApplianceDoor, applianceDoors } from '../placing/appliance-doors'
 import { pmBetween, pmOf, standingBodies } from '../placing/fronts-in-room'
 import { aheadTo, type Strip, upTo, wallAhead } from '../placing/in-front'
 import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
 import { sum } from '../survey/sum'
 import { boxNames } from '../units/box-name'
+import { applianceSaid } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
 
 const practice: Basis = {

@@ -1,6 +1,6 @@
 import { type Basis, type Figure, hasValue, known } from '../figure'
 import { factId } from '../kitchen/fact-id'
-import { applianceDoors, applianceSaid } from '../placing/appliance-doors'
+import { applianceDoors } from '../placing/appliance-doors'
 import {
   type Block,
   type CornerSide,
@@ -13,6 +13,7 @@ import { type Front, frontsInRoom, handleStretch } from '../placing/fronts-in-ro
 import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
 import { sum } from '../survey/sum'
+import { applianceSaid } from '../units/part-name'
 import type { Found, Rule, Site, Way } from './rule'
 
 const practice: Basis = {

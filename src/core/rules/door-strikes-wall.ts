@@ -21,9 +21,9 @@ function struck(at: DoorAtCorner) {
   if (!hasValue(door.opens) || door.opens.value <= SQUARE || door.hinge === null) return null
   const gap = leafGap(side, leaf, bareWall(side), door.opens)
   const into = gap === null ? null : sum('mm', rule.basis, [nothing], [gap])
+  if (into === null || overLimit(into) !== 'over') return null
   const stops = meetsWallAt(side, leaf)
-  if (into === null || overLimit(into) !== 'over' || !hasValue(stops) || stops.value < SQUARE) return null
-  return { at, into, stops }
+  return !hasValue(stops) || stops.value < SQUARE ? null : { at, into, stops }
 }
 
 function judged(

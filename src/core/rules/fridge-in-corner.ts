@@ -1,12 +1,13 @@
 import { type Basis, type Figure, hasValue, known } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Appliance } from '../kitchen/schema'
-import { applianceSaid, bayOf } from '../placing/appliance-doors'
+import { bayOf } from '../placing/appliance-doors'
 import { type CornerSide, cornerSides, fromCorner } from '../placing/corners'
 import { bareWall, type HungLeaf, leafGap } from '../placing/doors-at-corners'
 import { overLimit } from '../placing/over-limit'
 import type { Edit, UnitPlan } from '../plan/types'
 import { sum } from '../survey/sum'
+import { applianceSaid } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
 
 /** Doors that inner drawers or shelves come out past. */

@@ -93,7 +93,8 @@ export const rule: Rule = {
     'not-known':
       'There are {gap} between {hob} and {thing}, and nobody has entered what its sheet asks there.',
     ask: 'The sheet of the hob: distance to tall sides and to what burns.',
-    'ask.gas': 'The sheet of the hob: distance to tall sides and to what burns. For gas, the registered engineer confirms it.',
+    'ask.gas':
+      'The sheet of the hob: distance to tall sides and to what burns. For gas, the registered engineer confirms it.',
   },
   check: (site) =>
     site.kitchen.appliances.filter(({ kind }) => kind === 'hob').flatMap((hob) => judged(site, hob)),

@@ -4,7 +4,7 @@ import { type HoodOverHob, hoodPlaces } from '../placing/hood-places'
 import { overLimit } from '../placing/over-limit'
 import type { UnitPlan } from '../plan/types'
 import { sum } from '../survey/sum'
-import { applianceName } from '../units/part-name'
+import { applianceSaid } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
 
 const PLAY = known(1, 0, 'mm', [], {
@@ -52,7 +52,7 @@ function judged(site: Site, place: HoodOverHob): Found | null {
   const short = sum('mm', rule.basis, [hood.widthNeeded, PLAY], [width])
   const stands = overLimit(short)
   const values = {
-    hood: applianceName(site.kitchen, hood),
+    hood: applianceSaid(hood),
     left: left.name,
     right: right.name,
     width,
@@ -84,11 +84,11 @@ export const rule: Rule = {
   why: 'A hood sold as 600 needs more than 600, and two units hung first leave it just that or less.',
   words: {
     narrow:
-      'The {hood} does not go in between {left} and {right}: there are {width}, and it needs {needed} and a little play. It is {short} too wide.',
+      '{hood} does not go in between {left} and {right}: there are {width}, and it needs {needed} and a little play. It is {short} too wide.',
     'may-be-narrow':
-      'The {hood} may not go in between {left} and {right}: there are {width}, and it needs {needed} and a little play. Readings this near cannot tell.',
+      '{hood} may not go in between {left} and {right}: there are {width}, and it needs {needed} and a little play. Readings this near cannot tell.',
     'not-known':
-      'The {hood} goes in between {left} and {right}, where there are {width}. How wide it is nobody has entered; a hood sold as 600 needs more than that.',
+      '{hood} goes in between {left} and {right}, where there are {width}. How wide it is nobody has entered; a hood sold as 600 needs more than that.',
     ask: 'Measure the body of the hood. Measure the gap at the wall and at the front, below and above, once one unit hangs.',
   },
   check: (site) =>

@@ -3,7 +3,7 @@ import { heightNamed } from '../heights/height-named'
 import { type HoodOverHob, hoodPlaces, leastOverWorktop } from '../placing/hood-places'
 import { overLimit } from '../placing/over-limit'
 import { sum } from '../survey/sum'
-import { applianceName } from '../units/part-name'
+import { applianceSaid } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
 
 const practice: Basis = {
@@ -32,7 +32,7 @@ function judged(site: Site, place: HoodOverHob): Found | null {
   )
   const long = sum('mm', rule.basis, [hood.sleeveMin], [there])
   const short = sum('mm', rule.basis, [there], [hood.sleeveMax])
-  const name = applianceName(site.kitchen, hood)
+  const name = applianceSaid(hood)
   const values = { hood: name, hangs, there, min: hood.sleeveMin, max: hood.sleeveMax, long, short }
   const tooLong = overLimit(long)
   if (tooLong === 'over' || tooLong === 'near') {
@@ -62,13 +62,13 @@ export const rule: Rule = {
   },
   why: 'The sleeve is sold for one range of ceilings; too long it holds the hood down over the hob, too short it ends in the air.',
   words: {
-    long: 'The {hood} does not fit under the ceiling: hung {hangs} over the worktop there are {there} over its underside, and its sleeve pushed in takes {min}. It is {long} too long.',
+    long: '{hood} does not fit under the ceiling: hung {hangs} over the worktop there are {there} over its underside, and its sleeve pushed in takes {min}. It is {long} too long.',
     'may-be-long':
-      'The {hood} may not fit under the ceiling: hung {hangs} over the worktop there are {there} over its underside, and its sleeve pushed in takes {min}. Readings this near cannot tell: read the ceiling over the hob again.',
+      '{hood} may not fit under the ceiling: hung {hangs} over the worktop there are {there} over its underside, and its sleeve pushed in takes {min}. Readings this near cannot tell: read the ceiling over the hob again.',
     short:
-      'The sleeve of the {hood} does not reach the ceiling: hung {hangs} over the worktop there are {there} over its underside, and drawn out it reaches {max}. It is {short} too short.',
+      'The sleeve of {hood} does not reach the ceiling: hung {hangs} over the worktop there are {there} over its underside, and drawn out it reaches {max}. It is {short} too short.',
     'hang-higher':
-      'The sleeve of the {hood} reaches the ceiling only if the hood hangs {short} higher than {hangs} over the worktop: there are {there} over its underside, and drawn out the sleeve reaches {max}.',
+      'The sleeve of {hood} reaches the ceiling only if the hood hangs {short} higher than {hangs} over the worktop: there are {there} over its underside, and drawn out the sleeve reaches {max}.',
     'ask.long':
       'A shorter sleeve from its maker, or a sleeve cut by whoever its maker allows. The hood never hangs lower.',
     'ask.short': 'Its maker for a longer sleeve.',

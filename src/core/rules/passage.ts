@@ -1,12 +1,13 @@
 import { type Basis, derive, type Figure, hasValue, known, valueOf } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Opening } from '../kitchen/schema'
-import { type ApplianceDoor, applianceDoors, applianceSaid } from '../placing/appliance-doors'
+import { type ApplianceDoor, applianceDoors } from '../placing/appliance-doors'
 import { pmBetween, pmOf, type StandingBody, standingBodies } from '../placing/fronts-in-room'
 import { overLimit } from '../placing/over-limit'
 import { inUnit, type Polygon, rectangleInRoom } from '../placing/solid'
 import type { Pose } from '../plan/types'
 import { sum } from '../survey/sum'
+import { applianceSaid } from '../units/part-name'
 import type { Found, Rule, Site } from './rule'
 
 const practice: Basis = {

@@ -12,10 +12,18 @@ type Stage = Kitchen['route'][number]
 const HANDS = 10
 
 const WHAT: Readonly<Record<Stage['kind'], string>> = {
-  door: 'the door',
-  corner: 'the corner',
-  stairs: 'the stairs',
-  'lift-car': 'the lift',
+  door: 'door',
+  corner: 'corner',
+  stairs: 'stairs',
+  'lift-car': 'lift',
+}
+
+/** "The door", or "door 2" where there are several, counted from the street. */
+function stageSaid(route: Kitchen['route'], { id, kind }: Stage): string {
+  const alike = route.filter((stage) => stage.kind === kind)
+  return alike.length < 2
+    ? `the ${WHAT[kind]}`
+    : `${WHAT[kind]} ${alike.findIndex((one) => one.id === id) + 1}`
 }
 
 /** How a stage is worked out; stairs turn and slope, and a width and a height do not say what goes up them. */
@@ -88,8 +96,8 @@ function room(thing: Carried, stage: Stage, kind: Narrow['kind']): Figure {
   )
 }
 
-function judged(thing: Carried, stage: Stage): readonly Found[] {
-  const values = { what: thing.name, stage: WHAT[stage.kind], id: stage.id }
+function judged(site: Site, thing: Carried, stage: Stage): readonly Found[] {
+  const values = { what: thing.name, stage: stageSaid(site.kitchen.route, stage) }
   const common = { subjects: [thing.id, stage.id], about: [thing.id] }
   const kind = WORKED[stage.kind]
   if (kind === null) {
@@ -129,13 +137,12 @@ export const rule: Rule = {
   },
   why: 'A tall unit that cannot turn the corner of the hall goes back to the shop.',
   words: {
-    short:
-      '{what} does not come through {stage} on the way in ({id}): {short} is missing, however it is held.',
-    near: '{what} may not come through {stage} on the way in ({id}): too near for the tape to tell. Measure again, between the frames.',
+    short: '{what} does not come through {stage} on the way in: {short} is missing, however it is held.',
+    near: '{what} may not come through {stage} on the way in: too near for the tape to tell. Measure again, between the frames.',
     'not-measured':
-      'Whether {what} comes through {stage} on the way in ({id}) cannot be told: it has not been measured.',
+      'Whether {what} comes through {stage} on the way in cannot be told: it has not been measured.',
     stairs:
-      'Whether {what} goes up {stage} on the way in ({id}) cannot be worked out from widths: it turns and tilts there.',
+      'Whether {what} goes up {stage} on the way in cannot be worked out from widths: it turns and tilts there.',
     walk: 'Walk the stairs with a frame of laths as long, as wide and as deep, before anything is ordered.',
     measure: 'Measure clear of handles, frames and radiators: width, width past a corner, height.',
     flat: 'Have it sent flat, and put it together in the room.',
@@ -146,6 +153,6 @@ export const rule: Rule = {
       ...kitchen.units.filter(({ kind }) => kind !== 'appliance-space').map((unit) => carried(site, unit)),
       ...boards(site),
     ]
-    return kitchen.route.flatMap((stage) => things.flatMap((thing) => judged(thing, stage)))
+    return kitchen.route.flatMap((stage) => things.flatMap((thing) => judged(site, thing, stage)))
   },
 }

@@ -6,7 +6,7 @@ import type { Kitchen, Place, Wall } from '../kitchen/schema'
 import type { PlanPoint } from '../plan/types'
 import { alongFromLeft } from './along'
 import { lowestOf } from './extremes'
-import { heightFromLine } from './height'
+import { heightFromLine, isAboveFloor } from './height'
 import { citing } from './sum'
 import type { Surface, SurfaceReading } from './surface'
 import { allKnown, type Frame, linksBetween, pointIn, type WallChains } from './wall-chain'
@@ -25,7 +25,11 @@ export function ceilingReadings(
     const along = restingOn(alongFromLeft(chains.walls[wall] as Wall, reading.at.along), [
       factId('ceiling', reading.id, 'at', 'wall'),
     ])
-    const z = heightFromLine(kitchen, reading.height, floorAt(reading.at))
+    const z = heightFromLine(
+      kitchen,
+      reading.height,
+      isAboveFloor(reading.height) ? floorAt(reading.at) : null,
+    )
     return [{ id: reading.id, wall, along, out: reading.at.out, z }]
   })
 }

@@ -7,6 +7,11 @@ import { sum } from './sum'
 const fromTheLine: Basis = { kind: 'geometry', why: 'brought to the first line' }
 const fromTheFloor: Basis = { kind: 'geometry', why: 'the floor at that place, and the height above it' }
 
+/** Whether a height is given above the floor and in no other way: only then is it asked where the floor is. */
+export function isAboveFloor({ up, down, aboveFloor }: HeightPosition): boolean {
+  return !hasValue(up) && !hasValue(down) && hasValue(aboveFloor)
+}
+
 /** The fact that says which line a height was read from; empty for a height that is no fact of the file itself. */
 function whichLine(value: Figure, way: 'up' | 'down'): readonly InputId[] {
   const [id, ...others] = value.from

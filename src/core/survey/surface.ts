@@ -1,6 +1,6 @@
 import { type Basis, type Figure, hasValue, type InputId, sortedIds, valueOf } from '../figure'
 import { convexHull } from '../geometry/convex-hull'
-import { byPlace, cross, distance, leftOfLine, subtract } from '../geometry/point'
+import { byPlace, distance, leftOfLine } from '../geometry/point'
 import { distanceOutside } from '../geometry/polygon'
 import { distanceToSegment, shareAlong } from '../geometry/segment'
 import { ON_EDGE, SAME_POINT } from '../geometry/tolerance'
@@ -199,8 +199,12 @@ function groundOf(chains: WallChains, place: Spot, readings: readonly SurfaceRea
   const heights = 2 * spots.length
   const beforeLinks = heights + readings.length
   const inputs = [...spots.flatMap(({ along, out }) => [along, out]), ...readings.map(({ z }) => z), ...links]
+  const asRead =
+    links.length === 0 || !links.every(hasValue) ? undefined : framesAlong(links.map(valueOf) as number[])
   const pointsAt = (values: readonly number[]) => {
-    const frames = links.length === 0 ? undefined : framesAlong(values.slice(beforeLinks))
+    const frames = links.every((link, i) => valueOf(link) === values[beforeLinks + i])
+      ? asRead
+      : framesAlong(values.slice(beforeLinks))
     return (i: number): PlanPoint => {
       const [along, out] = [values[2 * i] as number, values[2 * i + 1] as number]
       const frame = frames?.[(walls[i] as number) - first]
@@ -225,29 +229,35 @@ function heightFrom(
   const between = support.length === 2 ? betweenTwo : amongThree
   const work = (values: readonly number[]) => {
     const pointAt = pointsAt(values)
-    const corners = support.map((_, i) => ({ at: pointAt(i + 1), z: values[heights + i] as number }))
-    return between(pointAt(0), corners)
+    return between(pointAt, (i) => values[heights + i] as number)
   }
   return workedFrom('mm', roundAbout, inputs, work, from)
 }
 
-interface Corner {
-  readonly at: PlanPoint
-  readonly z: number
-}
+/** The place itself is point 0; the readings are the points from 1 on, their heights counted from 0. */
+type PointAt = (i: number) => PlanPoint
+type HeightAt = (i: number) => number
 
 /** Straight along the line between two readings. */
-function betweenTwo(p: PlanPoint, [a, b]: readonly Corner[]): number {
-  const [start, end] = [a as Corner, b as Corner]
-  return start.z + shareAlong(start.at, end.at, p) * (end.z - start.z)
+function betweenTwo(pointAt: PointAt, zAt: HeightAt): number {
+  return zAt(0) + shareAlong(pointAt(1), pointAt(2), pointAt(0)) * (zAt(1) - zAt(0))
 }
 
 /** On the flat triangle through three readings. */
-function amongThree(p: PlanPoint, corners: readonly Corner[]): number {
-  const [a, b, c] = corners as [Corner, Corner, Corner]
-  const [u, v, w] = [subtract(b.at, a.at), subtract(c.at, a.at), subtract(p, a.at)]
-  const whole = cross(u, v)
-  return a.z + (cross(w, v) / whole) * (b.z - a.z) + (cross(u, w) / whole) * (c.z - a.z)
+function amongThree(pointAt: PointAt, zAt: HeightAt): number {
+  const p = pointAt(0)
+  const a = pointAt(1)
+  const b = pointAt(2)
+  const c = pointAt(3)
+  const whole = crossFrom(a, b, c)
+  const towardsB = crossFrom(a, p, c) / whole
+  const towardsC = crossFrom(a, b, p) / whole
+  return zAt(0) + towardsB * (zAt(1) - zAt(0)) + towardsC * (zAt(2) - zAt(0))
+}
+
+/** Positive when the way from a to c points to the left of the way from a to b. */
+function crossFrom(a: PlanPoint, b: PlanPoint, c: PlanPoint): number {
+  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)
 }
 
 /** Height outside readings that are too few, or all on one line, for a plane through them. */

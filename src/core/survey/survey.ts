@@ -6,7 +6,7 @@ import type { RegionPack } from '../region/region'
 import { alongFromLeft } from './along'
 import { ceilingReadings, lowestCeiling } from './ceiling'
 import { drawnFloor, floorReadings, floorSteps } from './floor'
-import { heightFromLine } from './height'
+import { heightFromLine, isAboveFloor } from './height'
 import { outlineFindings, outlineOf } from './outline'
 import { type Surface, surfaceThrough } from './surface'
 import { chainWalls, type Frame, isPlaced, pointIn, type WallChains } from './wall-chain'
@@ -81,8 +81,10 @@ function lookUps(kitchen: Kitchen, chains: WallChains, floor: Surface): LookUps 
   return {
     along,
     floorAt,
-    height: (position, at) =>
-      heightFromLine(kitchen, position, at === undefined ? null : floorAt(at.wall, at.along, at.out)),
+    height: (position, at) => {
+      const isFromFloor = at !== undefined && isAboveFloor(position)
+      return heightFromLine(kitchen, position, isFromFloor ? floorAt(at.wall, at.along, at.out) : null)
+    },
     toRoom: (wall, x, out) => {
       const index = chains.indexOf.get(wall)
       if (index === undefined || !isPlaced(chains, index)) return null

@@ -41,7 +41,8 @@ export function frameAfter(frame: Frame, length: number, angle: number): Frame {
 }
 
 export function pointIn(frame: Frame, along: number, out: number): PlanPoint {
-  return add(frame.origin, add(scale(frame.along, along), scale(frame.out, out)))
+  const { origin, along: u, out: v } = frame
+  return { x: origin.x + (u.x * along + v.x * out), y: origin.y + (u.y * along + v.y * out) }
 }
 
 export function chainWalls(kitchen: Kitchen): WallChains {

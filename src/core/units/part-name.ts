@@ -54,6 +54,22 @@ export function applianceName({ appliances }: Pick<Kitchen, 'appliances'>, one: 
   return one.name ?? numbered(one.kind.replaceAll('-', ' '), alike, one.id)
 }
 
+/** Names that stand as they are: with their number ("hob 2"), an article, or whose it is. */
+const AS_IT_IS = /^(the|an?|my|our|your|their|his|her|its)\b|^\S+['’]s\b|^\S+( \S+)? \d+$/i
+
+/**
+ * A name as it is said within a sentence: "the hob", "the filler on the left of base unit 4". One with its number, an
+ * article or an owner is said as it is.
+ */
+export function nameSaid(name: string): string {
+  return AS_IT_IS.test(name) ? name : `the ${name}`
+}
+
+/** An appliance as it is said within a sentence: "the dishwasher", "hob 2". */
+export function applianceSaid({ name, kind }: Pick<Appliance, 'name' | 'kind'>): string {
+  return nameSaid(name ?? kind.replaceAll('-', ' '))
+}
+
 /** The kitchen with a name for every part, worktop and appliance, so that none has to be called by its id. */
 export function withPartNames(kitchen: Kitchen): Kitchen {
   return {

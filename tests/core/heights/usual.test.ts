@@ -102,7 +102,7 @@ test('findings name feet, appliances and wishes, never ids', () => {
     withDishwasher({ wishes: { heights: [{ id: 'low-1', of: 'worktop-top', max: { down: sure(120) } }] } }),
   ).worked.findings.find(({ rule }) => rule === 'heights-clash')
   expect(clash && say(clash.say)).toBe(
-    'These 3 cannot all be met. They miss by 10.6 mm: the thickness of the worktop; dishwasher going in; your wish for the top of the worktop.',
+    'These 3 cannot all be met. They miss by 10.6 mm: the thickness of the worktop; the dishwasher going in; your wish for the top of the worktop.',
   )
   const unknown = workThrough(
     rowKitchen({ units: [baseUnit('base-1', { left: atLeft(0) }, { legs: { max: sure(180) } })] }),

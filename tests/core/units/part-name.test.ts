@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { unitNames } from '../../../src/core/units/names'
-import { partName } from '../../../src/core/units/part-name'
+import { applianceSaid, nameSaid, partName } from '../../../src/core/units/part-name'
 import { kitchenOf, wallsOf } from '../../support/surveyed'
 
 const unit = (id: string, order: object, name?: string) => ({
@@ -59,4 +59,27 @@ test('units of one name are told apart', () => {
     'larder',
     'larder (2)',
   ])
+})
+
+test('within a sentence a name has its article, once', () => {
+  expect(
+    [
+      'hob',
+      'the hob',
+      'hob 2',
+      'filler on the left of base unit 1',
+      'my oven',
+      "Ann's range",
+      'worktop 2',
+    ].map(nameSaid),
+  ).toEqual([
+    'the hob',
+    'the hob',
+    'hob 2',
+    'the filler on the left of base unit 1',
+    'my oven',
+    "Ann's range",
+    'worktop 2',
+  ])
+  expect(applianceSaid({ kind: 'fridge-freezer' })).toBe('the fridge freezer')
 })

@@ -3,6 +3,7 @@ import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import { highestOf } from '../../survey/extremes'
 import { citing, sum } from '../../survey/sum'
+import { applianceSaid } from '../../units/part-name'
 import { type Bay, finishInBays, type HeightsContext } from '../context'
 import { type DemandRule, demand, geometry } from './demand'
 
@@ -33,7 +34,7 @@ function inOf(context: HeightsContext, { position, appliance, corners }: Bay): r
         ...(finish === null ? [] : [factId('floor', 'finishWhere')]),
       ]),
       because: message('heights.bay-in', {
-        appliance: appliance.name ?? appliance.kind,
+        appliance: applianceSaid(appliance),
         floor,
         height: appliance.heightMin,
         gap: appliance.workingGap,

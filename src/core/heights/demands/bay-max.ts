@@ -4,6 +4,7 @@ import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import { lowestOf } from '../../survey/extremes'
 import { citing, sum } from '../../survey/sum'
+import { applianceSaid } from '../../units/part-name'
 import { type Bay, finishInBays, type HeightsContext } from '../context'
 import { type DemandRule, demand, geometry } from './demand'
 
@@ -34,7 +35,7 @@ function maxOf(context: HeightsContext, { position, appliance, corners }: Bay): 
         ...(finish === null ? [] : [factId('floor', 'finishWhere')]),
       ]),
       because: message('heights.bay-max', {
-        appliance: appliance.name ?? appliance.kind,
+        appliance: applianceSaid(appliance),
         floor,
         height: appliance.heightMax,
       }),

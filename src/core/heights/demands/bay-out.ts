@@ -4,6 +4,7 @@ import { message } from '../../message'
 import type { Demand } from '../../plan/types'
 import { highestOf } from '../../survey/extremes'
 import { citing, sum } from '../../survey/sum'
+import { applianceSaid } from '../../units/part-name'
 import { type Bay, floorAtPlinth, type HeightsContext, plinthOf, setBackOf } from '../context'
 import { type DemandRule, demand, geometry } from './demand'
 
@@ -37,7 +38,7 @@ function outOf(context: HeightsContext, { position, appliance }: Bay): readonly 
         factId('floor', 'finishWhere'),
       ]),
       because: message('heights.bay-out', {
-        appliance: appliance.name ?? appliance.kind,
+        appliance: applianceSaid(appliance),
         lip,
         finish,
         height: appliance.heightMin,

@@ -1,4 +1,5 @@
-import { applianceName, bayFacts } from '../appliance-place'
+import { applianceSaid } from '../../units/part-name'
+import { bayFacts } from '../appliance-place'
 import { because, practice, reason } from '../reason'
 import type { OrderRule } from './rule'
 
@@ -37,7 +38,7 @@ export const frontsLast: OrderRule = (job, work) => [
       rule: 'fronts-last',
       basis: practice('fronts are in the way of what goes in behind them'),
       because: because('fronts-last.appliance', {
-        appliance: applianceName(appliance),
+        appliance: applianceSaid(appliance),
         unit: unit.name,
         width: unit.plan.width,
       }),

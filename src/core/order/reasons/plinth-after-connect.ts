@@ -1,6 +1,7 @@
 import type { InputId } from '../../figure'
 import type { Job } from '../../operations/job'
-import { applianceName, bayFacts } from '../appliance-place'
+import { applianceSaid } from '../../units/part-name'
+import { bayFacts } from '../appliance-place'
 import { because, practice, reason } from '../reason'
 import type { OrderRule } from './rule'
 
@@ -24,7 +25,7 @@ export const plinthAfterConnect: OrderRule = (job, work) =>
           basis: practice('leaks are looked for before the plinth goes on'),
           because: because('plinth-after-connect', {
             plinth: part.name ?? part.id,
-            appliance: applianceName(appliance),
+            appliance: applianceSaid(appliance),
             height: part.height,
           }),
           facts: [`finishing.${part.id}`, `finishing.${part.id}.of`, `appliances.${appliance.id}`, ...facts],

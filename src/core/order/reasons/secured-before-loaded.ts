@@ -1,7 +1,8 @@
 import { operationKindFor, sitsOnWorktop } from '../../operations/finishing'
 import type { Job } from '../../operations/job'
 import type { OrderReason } from '../../plan/types'
-import { applianceName, bayFacts } from '../appliance-place'
+import { applianceSaid } from '../../units/part-name'
+import { bayFacts } from '../appliance-place'
 import { because, practice, reason } from '../reason'
 import type { Work } from '../work'
 import type { OrderRule } from './rule'
@@ -30,7 +31,7 @@ function loaded(
     basis,
     because: because('secured-before-loaded', {
       unit: unit.name,
-      appliance: applianceName(appliance),
+      appliance: applianceSaid(appliance),
       mass: appliance.mass,
     }),
     facts: [`appliances.${appliance.id}`, ...place.facts],

@@ -1,6 +1,7 @@
 import type { Job } from '../../operations/job'
 import { timbers } from '../../operations/noggings'
 import type { OrderReason } from '../../plan/types'
+import { studName, studPlaces } from '../../units/stud-name'
 import { because, practice, reason } from '../reason'
 import type { Work } from '../work'
 import type { OrderRule } from './rule'
@@ -26,7 +27,7 @@ function marked(job: Job, work: Work, wall: string): readonly OrderReason[] {
     basis,
     because: because('studs-before-holes', {
       wall: job.wallName(wall),
-      stud: first.stud ?? '',
+      stud: studName(studPlaces(job.kitchen, job.context.survey, wall), first.stud ?? ''),
       along: first.along,
     }),
     facts: [

@@ -1,7 +1,7 @@
 import type { Job } from '../../operations/job'
 import { isElectrical } from '../../operations/make-safe'
 import type { OrderReason } from '../../plan/types'
-import { applianceName } from '../appliance-place'
+import { applianceSaid } from '../../units/part-name'
 import { madeBy } from '../made-by'
 import { because, practice, reason } from '../reason'
 import { holesOf, type Work } from '../work'
@@ -73,7 +73,7 @@ function beforeAppliances(job: Job, work: Work): readonly OrderReason[] {
       kind: 'service',
       rule: 'supply-before-connect',
       basis: practice('an appliance is tried as soon as it is connected, which wants the supply'),
-      because: because('supply-before-connect', { appliance: applianceName(appliance) }),
+      because: because('supply-before-connect', { appliance: applianceSaid(appliance) }),
       facts: [`appliances.${appliance.id}`, `appliances.${appliance.id}.fuel`],
     }),
   )

@@ -1,5 +1,5 @@
 import { gasAppliances } from '../../operations/make-safe'
-import { applianceName } from '../appliance-place'
+import { applianceSaid } from '../../units/part-name'
 import { because, practice, reason } from '../reason'
 import type { OrderRule } from './rule'
 
@@ -12,7 +12,7 @@ export const tradeBeforeConnect: OrderRule = (job, work) =>
       kind: 'service',
       rule: 'trade-before-connect',
       basis: job.context.region?.trades.gas ?? practice('gas is for registered people only'),
-      because: because('trade-before-connect', { appliance: applianceName(appliance) }),
+      because: because('trade-before-connect', { appliance: applianceSaid(appliance) }),
       facts: [`appliances.${appliance.id}`, `appliances.${appliance.id}.fuel`],
     }),
   )

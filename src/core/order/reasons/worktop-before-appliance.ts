@@ -1,4 +1,5 @@
-import { applianceName, underWorktop } from '../appliance-place'
+import { applianceSaid } from '../../units/part-name'
+import { underWorktop } from '../appliance-place'
 import { because, practice, reason } from '../reason'
 import type { OrderRule } from './rule'
 
@@ -15,7 +16,7 @@ export const worktopBeforeAppliance: OrderRule = (job, work) =>
         rule: 'worktop-before-appliance',
         basis: practice('the worktop carries it, or holds it in its bay'),
         because: because('worktop-before-appliance', {
-          appliance: applianceName(appliance),
+          appliance: applianceSaid(appliance),
           worktop: top.name ?? top.id,
           thickness: top.thickness,
         }),

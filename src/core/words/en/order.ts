@@ -54,8 +54,8 @@ export const orderWords = {
   'because.lines-before-placing.underside':
     '{unit} is levelled with its underside {height:signed} from the line.',
   'because.lines-before-placing.underside.unknown': '{unit} is levelled to its line.',
-  'because.studs-before-holes': 'Holes in {wall} land in studs: stud {stud} at {along} is found first.',
-  'because.studs-before-holes.unknown': 'Holes in {wall} land in studs: stud {stud} is found first.',
+  'because.studs-before-holes': 'Holes in {wall} land in studs: the {stud} at {along} is found first.',
+  'because.studs-before-holes.unknown': 'Holes in {wall} land in studs: the {stud} is found first.',
   'because.studs-before-holes.timber':
     'The timber from {from} to {to} is screwed to studs: they are found first.',
   'because.studs-before-holes.timber.unknown': 'The timber is screwed to studs: they are found first.',
