@@ -5,13 +5,16 @@ interface Props {
   readonly onTurn: (turn: number, tip: number, closer: number) => void
   readonly onReset: () => void
   readonly onAgain: (() => void) | null
+  /** For people who ask for no motion: from how a step begins to how it ends, and back. */
+  readonly onTurnOver: (() => void) | null
+  readonly isAtEnd: boolean
 }
 
 const STEP = 15
 const CLOSER = 1.25
 
 /** Buttons for everything that dragging does, folded away until they are asked for. */
-export function LookRound({ isTurned, onTurn, onReset, onAgain }: Props) {
+export function LookRound({ isTurned, onTurn, onReset, onAgain, onTurnOver, isAtEnd }: Props) {
   const [isOpen, setOpen] = useState(false)
   return (
     <div className="look-round">
@@ -64,6 +67,11 @@ export function LookRound({ isTurned, onTurn, onReset, onAgain }: Props) {
       {onAgain !== null && (
         <button type="button" className="look-button words" onClick={onAgain}>
           Again
+        </button>
+      )}
+      {onTurnOver !== null && (
+        <button type="button" className="look-button words" onClick={onTurnOver}>
+          {isAtEnd ? 'How it begins' : 'How it ends'}
         </button>
       )}
     </div>

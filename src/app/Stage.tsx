@@ -43,7 +43,7 @@ interface PictureProps {
 function Picture({ plan, operation, index }: PictureProps) {
   const reducedMotion = useReducedMotion()
   const moves = operation.path !== null
-  const { t, again } = useMotion(operation.id, moves, reducedMotion)
+  const { t, again, turnOver } = useMotion(operation.id, moves, reducedMotion)
   const [look, setLook] = useLook(operation.id)
   const drag = useDrag(look, setLook)
   return (
@@ -56,6 +56,8 @@ function Picture({ plan, operation, index }: PictureProps) {
         onTurn={(turn, tip, closer) => setLook(turned(look, turn, tip, closer))}
         onReset={() => setLook(asChosen)}
         onAgain={moves && !reducedMotion ? again : null}
+        onTurnOver={moves && reducedMotion ? turnOver : null}
+        isAtEnd={t >= 1}
       />
     </>
   )

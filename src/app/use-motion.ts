@@ -6,19 +6,23 @@ const TRAVEL = 2600
 interface Motion {
   /** 0..1 through the operation. */
   readonly t: number
+  /** Runs through it from its start. */
   readonly again: () => void
+  /** Shows its other end at once. */
+  readonly turnOver: () => void
 }
 
 /**
- * Runs once through the motion of an operation when it comes to the hook. Nothing moves at the first opening, for an
- * operation that moves nothing, or for people who ask for none: they see where it ends.
+ * Runs once through the motion of an operation when it comes to the hook. Nothing moves at the first opening or for people
+ * who ask for none: they see how it begins, as the words say it, and turn over to its end. An operation that moves nothing
+ * is seen as it is done.
  */
 export function useMotion(id: string, moves: boolean, reducedMotion: boolean): Motion {
   const [run, setRun] = useState({ id, count: 0 })
-  const [t, setT] = useState(1)
+  const [t, setT] = useState(moves ? 0 : 1)
   if (run.id !== id) {
     setRun({ id, count: run.count + 1 })
-    setT(moves && !reducedMotion ? 0 : 1)
+    setT(moves ? 0 : 1)
   }
   const { count } = run
   useEffect(() => {
@@ -40,5 +44,6 @@ export function useMotion(id: string, moves: boolean, reducedMotion: boolean): M
       if (moves && !reducedMotion) setT(0)
       setRun({ id, count: count + 1 })
     },
+    turnOver: () => setT(t < 1 ? 1 : 0),
   }
 }

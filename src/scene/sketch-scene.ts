@@ -4,6 +4,7 @@ import type { Plan } from '../core/plan/types'
 import { palette } from './palette'
 import { sketchAccessories } from './parts/accessories'
 import { sketchBands } from './parts/bands'
+import { sketchBlocks } from './parts/blocks'
 import { dimensionsOf, sketchDimensions } from './parts/dimension'
 import { sketchFittedParts } from './parts/fitted-parts'
 import { holePlace } from './parts/hole-place'
@@ -78,6 +79,10 @@ export function sketchScene(
     if (isCutAway(unit, hidden)) sketchFootprint(still, unit, room)
     else sketchUnit(still, plan, standing, unit, roomPlace(unit), room)
   }
+  if (moving !== null && standing.operation?.kind === 'stand-up') {
+    const over = moving.unit.standUp?.over ?? moving.tilt?.over
+    if (over !== undefined) sketchBlocks(still, moving, room, over)
+  }
   sketchKeepClear(still, standing, room)
   sketchPlaces(still, plan, standing, room, hidden)
   sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
@@ -86,8 +91,8 @@ export function sketchScene(
   if (moving === null) return { still, moving: null }
 
   const own = newSketch()
-  sketchUnitBody(own, moving.unit, ownPlace, { isInHand: true, hasShelves: true })
-  if (hasRoomForLegs(moving, room)) sketchLegs(own, moving.unit, ownPlace)
+  sketchUnitBody(own, moving.unit, ownPlace, { isInHand: true, hasShelves: moving.shelves === 'in' })
+  if (hasRoomForLegs(moving, room)) sketchLegs(own, moving, ownPlace)
   return { still, moving: { unit: moving.unit.unit, sketch: own } }
 }
 
@@ -111,9 +116,9 @@ function withHome(standing: Standing, moving: StandingUnit | null): Standing {
   }
 }
 
-/** A unit stood up or set down on its carcass has its legs off or wound in: at their full length they'd be in the floor. */
-function hasRoomForLegs({ unit, pose, tilt }: StandingUnit, room: RoomShape): boolean {
-  if (tilt !== null) return unit.standUp?.pivot === 'feet'
+/** A unit set down on its carcass has its legs off: at their full length they'd be in the floor. */
+function hasRoomForLegs({ unit, pose, tilt, legs }: StandingUnit, room: RoomShape): boolean {
+  if (tilt !== null || legs === 'wound-in') return true
   const longest = Math.max(
     0,
     ...unit.legs.map((l) => (l.extension.state === 'unknown' ? 0 : l.extension.value)),
@@ -143,9 +148,11 @@ function sketchUnit(
   const isDrilled = standing.holes.some(
     (h) => h.isNow && holePlace(plan, standing, h.hole)?.inside?.unit.unit === unit.unit.unit,
   )
+  const hasShelves = unit.shelves === 'in' && !isDrilled
   sketchFloorShadow(still, unit, room)
-  sketchUnitBody(still, unit.unit, place, { isInHand: unit.isInHand, hasShelves: !isDrilled })
-  if (unit.tilt === null) sketchLegs(still, unit.unit, place)
+  sketchUnitBody(still, unit.unit, place, { isInHand: unit.isInHand, hasShelves })
+  sketchLegs(still, unit, place)
+  if (unit.tilt !== null) sketchBlocks(still, unit, room, unit.tilt.over)
   if (standing.levelOn === unit.unit.unit) sketchLevel(still, unit.unit, place)
 }
 

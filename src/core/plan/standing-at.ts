@@ -28,6 +28,10 @@ export interface StandingUnit extends Carriage {
   readonly isHeld: boolean
   /** Doors and drawer fronts: none yet, going on now, or on. */
   readonly fronts: 'off' | 'now' | 'on'
+  /** Loose shelves: out from when it is put together or stripped to be lifted, until its fronts are hung. */
+  readonly shelves: 'in' | 'out'
+  /** Legs: not on yet, wound right in for lying and standing up, or at the length the plan gives them. */
+  readonly legs: 'off' | 'wound-in' | 'set'
 }
 
 /** The place of a unit that isn't in it yet: its rectangle on the wall and its footprint on the floor plan. */
@@ -174,6 +178,34 @@ function frontsOf(plan: Plan, unit: UnitId, index: number): StandingUnit['fronts
   return at === index ? 'now' : 'on'
 }
 
+/**
+ * A unit put together here goes up without its shelves, one that came whole is stripped before it is lifted; they go back
+ * in with its fronts, or at the end where it has none.
+ */
+function shelvesOf(plan: Plan, unit: UnitId, index: number): StandingUnit['shelves'] {
+  const { operations } = plan
+  const out = operations.findIndex(
+    (o) => (o.kind === 'assemble' && o.on.includes(unit)) || unitOnPath(plan, o) === unit,
+  )
+  const fronts = operations.findIndex((o) => o.kind === 'hang-fronts' && o.on.includes(unit))
+  const back = fronts < 0 ? operations.length : fronts
+  return out >= 0 && out <= index && index < back ? 'out' : 'in'
+}
+
+/** Legs of a tall are wound right in before it is laid on its edge, and off where even so they are longer than the blocks. */
+function legsOf(plan: Plan, unit: UnitPlan, at: Carriage, index: number): StandingUnit['legs'] {
+  const operation = plan.operations[index]
+  const fitted = plan.operations.findIndex((o) => o.kind === 'set-legs' && o.on.includes(unit.unit))
+  if (fitted > index) return 'off'
+  const isStoodUp = operation?.kind === 'stand-up' && operation.on.includes(unit.unit)
+  const way = unit.standUp
+  if ((at.tilt === null && !isStoodUp) || way?.pivot === 'feet') return 'set'
+  if (way === null) return at.tilt === null ? 'set' : 'off'
+  const { blocks } = way
+  const isClear = (min: number) => blocks.state !== 'unknown' && min <= blocks.value
+  return unit.legs.every((l) => l.min.state !== 'unknown' && isClear(l.min.value)) ? 'wound-in' : 'off'
+}
+
 function standingUnits(
   plan: Plan,
   index: number,
@@ -197,6 +229,8 @@ function standingUnits(
         isInHand: inHand.has(unit.unit),
         isHeld: isLoose || operation?.holding.includes(unit.unit) === true,
         fronts: frontsOf(plan, unit.unit, index),
+        shelves: shelvesOf(plan, unit.unit, index),
+        legs: legsOf(plan, unit, at, index),
       },
     ]
   })

@@ -1,7 +1,7 @@
 import { message } from '../../core/message'
-import type { Standing } from '../../core/plan/standing-at'
+import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
-import type { Plan, RoomPoint, UnitPlan } from '../../core/plan/types'
+import type { Plan, RoomPoint } from '../../core/plan/types'
 import { type Display, figureText } from '../../core/words/format'
 import { say } from '../../core/words/say'
 import type { View } from '../camera/choose-view'
@@ -90,7 +90,7 @@ function unitLabels(
         y: box.y1 + 1,
         z: box.z0 + fz * (box.z1 - box.z0),
       })
-    const heights = bayMiddles(u.unit, box.z1 - box.z0)
+    const heights = bayMiddles(u, box.z1 - box.z0)
     const spots = heights.map((fz) => on(u, 0.5, fz))
     const isClear = (fz: number) => [0.15, 0.5, 0.85].every((fx) => isVisible(on(u, fx, fz), u.unit.unit))
     // A name that doesn't fit on the open front goes on the side that faces the eye.
@@ -118,7 +118,8 @@ function unitLabels(
 }
 
 /** Middles of the bays between shelves, as shares of the height, nearest the middle first. */
-function bayMiddles(unit: UnitPlan, height: number): readonly number[] {
+function bayMiddles({ unit, shelves }: StandingUnit, height: number): readonly number[] {
+  if (shelves === 'out') return [0.5, 0.3, 0.7, 0.85, 0.15]
   const levels = [0, ...shelfHeights(unit, height), height]
   return levels
     .slice(1)

@@ -1,4 +1,4 @@
-import type { UnitPlan } from '../../core/plan/types'
+import type { StandingUnit } from '../../core/plan/standing-at'
 import { face, type Place, type Point, type Sketch } from '../sketch'
 
 const AROUND = 8
@@ -16,12 +16,14 @@ const SHADES = [
   '#5E584F',
 ] as const
 
-/** The legs of a unit at the length the plan gives them; one whose length isn't known isn't drawn. */
-export function sketchLegs(sketch: Sketch, unit: UnitPlan, place: Place): void {
+/** The legs of a unit as long as they are then; one whose length isn't known isn't drawn. */
+export function sketchLegs(sketch: Sketch, { unit, legs }: StandingUnit, place: Place): void {
+  if (legs === 'off') return
   for (const leg of unit.legs) {
-    if (leg.extension.state === 'unknown') continue
+    const length = legs === 'wound-in' ? leg.min : leg.extension
+    if (length.state === 'unknown') continue
     const part = `leg:${unit.unit}.${leg.foot}`
-    const floor = -leg.extension.value
+    const floor = -length.value
     prism(sketch, part, place, leg.x, leg.y, LEG.radius, floor + LEG.footHeight, 0)
     prism(sketch, part, place, leg.x, leg.y, LEG.foot, floor, floor + LEG.footHeight)
   }

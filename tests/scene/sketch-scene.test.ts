@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest'
+import { standingAt } from '../../src/core/plan/standing-at'
+import { shelfHeights } from '../../src/scene/parts/unit-body'
+import { roomShape } from '../../src/scene/room-shape'
+import { partsIn } from '../../src/scene/sketch'
+import { sketchScene } from '../../src/scene/sketch-scene'
+import { planOf } from '../support/kitchens'
+
+const plan = planOf('l-shape')
+const room = roomShape(plan)
+
+function sketched(id: string, t = 0) {
+  const index = plan.operations.findIndex((o) => o.id === id)
+  if (index < 0) throw new Error(`no operation ${id}`)
+  const { still, moving } = sketchScene(plan, standingAt(plan, index, t), room, new Set())
+  return { still, moving, parts: partsIn(moving === null ? [still] : [still, moving.sketch]) }
+}
+
+/** Heights, in the unit's own frame, at which the travelling unit has something flat. */
+function heightsOf(id: string): ReadonlySet<number> {
+  const points = sketched(id).moving?.sketch.faces.points ?? []
+  return new Set(points.filter((_, i) => i % 3 === 2).map((z) => Math.round(z)))
+}
+
+describe('a unit in hand is drawn in the state its step says', () => {
+  test.each(['stand-up:tall-1', 'place:tall-1', 'hang:wall-1'])('%s: its shelves are out', (id) => {
+    const unit = plan.units.find((u) => id.endsWith(u.unit))
+    if (unit === undefined) throw new Error(id)
+    const height = Math.max(...unit.solid.map((b) => b.z1))
+    const shelves = shelfHeights(unit, height).map(Math.round)
+    expect(shelves.length).toBeGreaterThan(1)
+    expect(shelves.filter((z) => heightsOf(id).has(z))).toEqual([])
+  })
+
+  test('a tall lies on blocks under its edge and its head, and is turned over the edge’s', () => {
+    const blocks = (id: string, t: number) => {
+      const { faces } = sketched(id, t).still
+      return faces.parts.filter((p) => p === 'blocks:tall-1').length / (6 * 6)
+    }
+    expect(blocks('set-legs:tall-1', 0)).toBe(4)
+    expect(blocks('stand-up:tall-1', 0)).toBe(4)
+    expect(blocks('stand-up:tall-1', 1)).toBe(2)
+    expect(blocks('place:tall-1', 0)).toBe(0)
+  })
+
+  test('blocks stand on the floor and reach the unit they bear', () => {
+    const { still } = sketched('stand-up:tall-1')
+    const { points, parts } = still.faces
+    const heights = parts.flatMap((p, i) => (p === 'blocks:tall-1' ? [points[i * 3 + 2] ?? 0] : []))
+    const upright = plan.paths.flatMap((p) => p.segments).find((s) => s.kind === 'stand-up')
+    expect(upright?.kind).toBe('stand-up')
+    if (upright?.kind !== 'stand-up') return
+    expect(Math.max(...heights)).toBeCloseTo(upright.upright.z, 6)
+    expect(Math.max(...heights) - Math.min(...heights)).toBeGreaterThan(100)
+  })
+})
