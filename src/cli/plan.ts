@@ -2,7 +2,7 @@
  * The planner on the command line: `npm run -s plan -- FILE [--log DAYLOG] [--json] [--why ID] [--first ID] [--check]`.
  *
  * Exit code: 0 a plan; 1 a plan with a stop, or an ask of the dangerous class; 2 a file refused; 3 no order possible;
- * 4 the checker refuses the plan.
+ * 4 the checker refuses the plan; 70 the program itself is at fault.
  */
 import { readFileSync } from 'node:fs'
 import { checkPlan } from '../checker/check-plan'
@@ -33,7 +33,7 @@ const USAGE = `Usage: npm run -s plan -- FILE [options]
   --first ID      what stands against doing it first
   --check         have the independent checker prove the plan
   --plan PLAN     with --check: judge this plan instead of working one out
-Exit: 0 plan · 1 plan with dangerous findings · 2 file refused · 3 no order possible · 4 checker refuses`
+Exit: 0 plan · 1 plan with dangerous findings · 2 file refused · 3 no order possible · 4 checker refuses · 70 a fault of the program`
 
 function readOptions(words: readonly string[]): Options | string {
   const value = { log: null, why: null, first: null, plan: null } as Record<string, string | null>
@@ -144,4 +144,19 @@ function said(options: Options, plan: Plan): string {
   return readablePlan(plan)
 }
 
-process.exitCode = run(process.argv.slice(2))
+/** A fault of the program must not look like a plan with findings: it has an exit code of its own. */
+function runOrOwnUp(words: readonly string[]): number {
+  try {
+    return run(words)
+  } catch (error) {
+    const trace = error instanceof Error ? (error.stack ?? error.message) : String(error)
+    process.stderr.write(
+      `The planner stopped: a fault of the program, not of your file. No plan was made.\n${trace}\n`,
+    )
+    return 70
+  }
+}
+
+// Whoever reads may stop reading, as `head` does: that is no fault of ours to complain of.
+process.stdout.on('error', () => process.exit())
+process.exitCode = runOrOwnUp(process.argv.slice(2))

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
+import { footOf, inputName } from '../../src/core/words/plan-names'
 import { entryWords } from '../../src/ui/day/entry-words'
-import { footOf, inputName } from '../../src/ui/names'
 import { dateText, surveyFacts } from '../../src/ui/survey-facts'
 import { planOf } from '../support/kitchens'
 

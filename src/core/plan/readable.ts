@@ -2,7 +2,9 @@ import { message } from '../message'
 import { legName } from '../operations/leg-name'
 import { why, whyNotFirst } from '../order/why'
 import { studName, studsMarked } from '../units/stud-name'
+import { factsSaid } from '../words/facts-said'
 import { figureText, isFromLine } from '../words/format'
+import { wallName } from '../words/plan-names'
 import { say } from '../words/say'
 import type {
   Finding,
@@ -48,10 +50,13 @@ function findingLine(f: Finding): string {
 
 function heightLines(plan: Plan): readonly string[] {
   return plan.heights.values.map((v) => {
-    const ends = [v.lowest, v.highest].map((end) => (end === null ? 'open' : String(end)))
-    return `${say(message(`height-name.${v.of}`))}: ${figureText(v.height, { signed: true })}  (room ${ends.join(' to ')}${v.marginal ? ', marginal: measure again' : ''})`
+    const ends = [v.lowest, v.highest].map((end) => (end === null ? 'open' : oneDecimal(end)))
+    return `${say(message(`height-name.${v.of}`))}: ${figureText(v.height, { signed: true })}  (may lie from ${ends.join(' to ')}${v.marginal ? ', marginal: measure again' : ''})`
   })
 }
+
+/** With its sign, as heights are: a minus, and not a hyphen. */
+const oneDecimal = (mm: number): string => `${mm < 0 ? '−' : '+'}${Math.abs(mm).toFixed(1)}`
 
 function legLines(plan: Plan): readonly string[] {
   return plan.units.flatMap((u) =>
@@ -65,7 +70,7 @@ function legLines(plan: Plan): readonly string[] {
 function holeLines(plan: Plan): readonly string[] {
   return plan.holes.map((h) => {
     const number = h.number === null ? 'No hole' : `Hole ${h.number}`
-    const head = `${number}, ${wallName(plan, h.wall)}, ${holeFor(plan, h)}: ${figureText(h.along)}, ${figureText(h.height, { signed: true })}, depth ${figureText(h.depth, { withPm: true })}  [${h.id}]`
+    const head = `${number}, ${wallName(h.wall, plan)}, ${holeFor(plan, h)}: ${figureText(h.along)}, ${figureText(h.height, { signed: true })}, depth ${figureText(h.depth, { withPm: true })}  [${h.id}]`
     return `${head}. ${h.verdict}${h.against.length === 0 ? '' : `: ${h.against.map((m) => say(m)).join(' ')}`}`
   })
 }
@@ -115,10 +120,6 @@ function checkLine({ ask, target, tolerance }: OperationCheck): string {
 /** Checks that ask for a height from the line. */
 const isHeight = (key: string): boolean => /to-line|tops-to-line|worktop-height/.test(key)
 
-function wallName({ walls }: Pick<Plan, 'walls'>, id: string): string {
-  return walls.find((wall) => wall.wall === id)?.name ?? `wall ${id}`
-}
-
 const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
   rail: 'rail of',
   plate: 'plate of',
@@ -139,9 +140,28 @@ function holeFor(plan: Plan, hole: Hole): string {
   return `${PURPOSES[hole.purpose]} ${names.join(', ')}${into}`
 }
 
-function reasonLine(r: OrderReason): string {
-  const rests = r.from.length === 0 ? '' : `\n      rests on ${r.from.join(', ')}`
-  return `${r.before} before ${r.after}: ${say(r.because)} (${r.kind}, ${r.hard ? 'must' : `better so, ${r.cost} min`})${rests}`
+/** An operation by what is done, and its id: for those who ask on. */
+function titled(plan: Pick<Plan, 'operations'>, id: string): string {
+  const operation = plan.operations.find((o) => o.id === id)
+  return operation === undefined ? id : `${say(operation.title)}  [${id}]`
+}
+
+function becauseLine(r: OrderReason): string {
+  return `${say(r.because)} (${r.kind}, ${r.hard ? 'must' : `better so, ${r.cost} min`})`
+}
+
+/** Other operations, each with the reasons that tie it and what those rest on. */
+function tied(plan: Plan, reasons: readonly OrderReason[], end: 'before' | 'after'): readonly string[] {
+  const others = [...new Set(reasons.map((r) => r[end]))]
+  return others.flatMap((other) => [
+    `    ${titled(plan, other)}`,
+    ...reasons
+      .filter((r) => r[end] === other)
+      .flatMap((r) => [
+        `        ${becauseLine(r)}`,
+        ...(r.from.length === 0 ? [] : [`          rests on ${factsSaid(r.from, plan)}`]),
+      ]),
+  ])
 }
 
 /** Why an operation stands where it does. */
@@ -150,9 +170,12 @@ export function readableWhy(plan: Plan, id: string): string {
   if (answer === undefined) return `There is no operation ${id} in this plan.\n`
   const out = plan.reasons.filter((r) => r.before === id)
   const lines = [
-    `${id}`,
-    ...answer.into.map((r) => `  after ${reasonLine(r)}`),
-    ...out.map((r) => `  then  ${reasonLine(r)}`),
+    titled(plan, id),
+    ...(answer.into.length === 0 ? ['  Nothing has to come before it.'] : ['  comes after']),
+    ...tied(plan, answer.into, 'before'),
+    ...(out.length === 0 ? [] : ['  and comes before']),
+    ...tied(plan, out, 'after'),
+    'Every fact by its id: --json.',
   ]
   return `${lines.join('\n')}\n`
 }
@@ -161,9 +184,10 @@ export function readableWhy(plan: Plan, id: string): string {
 export function readableWhyNotFirst(plan: Plan, id: string): string {
   const answer = whyNotFirst(plan, id)
   if (answer === undefined) return `There is no operation ${id} in this plan.\n`
-  if (answer.first.length === 0) return `Nothing stands against doing ${id} first.\n`
-  const head = `${id} cannot be first: ${answer.first.length} operations must come before it. It waits for`
-  return `${[head, ...answer.blocking.map((r) => `  ${reasonLine(r)}`)].join('\n')}\n`
+  if (answer.first.length === 0) return `Nothing stands against doing this first: ${titled(plan, id)}\n`
+  const many = answer.first.length === 1 ? '1 operation comes' : `${answer.first.length} operations come`
+  const head = [`This cannot be first: ${titled(plan, id)}`, `  ${many} before it. It waits for`]
+  return `${[...head, ...tied(plan, answer.blocking, 'before')].join('\n')}\n`
 }
 
 /** Why there is no order, and what giving up would make one. */
@@ -173,12 +197,16 @@ export function readableNoPlan(no: NoPlan): string {
     lines.push(`  These cannot all hold: ${c.wishes.join(', ')}`)
     for (const id of c.reasons) {
       const reason = no.reasons.find((r) => r.id === id)
-      if (reason !== undefined) lines.push(`      with ${reasonLine(reason)}`)
+      if (reason !== undefined)
+        lines.push(`      with ${reason.before} before ${reason.after}: ${becauseLine(reason)}`)
     }
   }
   for (const r of no.repairs) lines.push(`  A way out: give up ${r.drop.join(' and ')}`)
   for (const loop of no.loops)
-    lines.push('  A loop that no wish is to blame for:', ...loop.map((r) => `      ${reasonLine(r)}`))
+    lines.push(
+      '  A loop that no wish is to blame for:',
+      ...loop.map((r) => `      ${r.before} before ${r.after}: ${becauseLine(r)}`),
+    )
   for (const t of no.trapped) lines.push(`  ${t.unit}: ${say(t.say)}`)
   return `${lines.join('\n')}\n`
 }

@@ -2,7 +2,7 @@ import type { TurnOrder } from '../../core/daylog/turns'
 import { hasValue } from '../../core/figure'
 import type { UnitPlan } from '../../core/plan/types'
 import { numberText, turnsText, unitText } from '../../core/words/format'
-import { footOf } from '../names'
+import { footOf } from '../../core/words/plan-names'
 
 /** The turns, big; what is not known is asked or tried, never guessed. */
 export function Told({ orders, unit }: { readonly orders: readonly TurnOrder[]; readonly unit: UnitPlan }) {

@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan/types'
+import { footOf, inputName, unitName, unitOf } from '../../core/words/plan-names'
 import type { KeptEntry } from '../../state/store'
-import { footOf, inputName, unitName, unitOf } from '../names'
 import { words } from '../words'
 
 /** The number in a typed quantity, as the file holds it: bare, or with its precision. */

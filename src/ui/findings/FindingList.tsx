@@ -1,7 +1,7 @@
 import type { Finding, Plan, Weight } from '../../core/plan/types'
+import { wallName } from '../../core/words/plan-names'
 import { useApp } from '../app-context'
 import { basisText } from '../basis'
-import { wallName } from '../names'
 import { wallSheet } from '../paper/sheets'
 import { keyOf, words } from '../words'
 

@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan/types'
+import { inputName } from '../../core/words/plan-names'
 import { FindingList } from '../findings/FindingList'
-import { inputName } from '../names'
 import { count, TRADE_NAMES } from '../words'
 import { assumedFacts, assumedFigures } from './assumed'
 import { SheetHead } from './SheetHead'

@@ -1,7 +1,7 @@
 import { hasValue } from '../../core/figure'
 import type { Hole, Plan } from '../../core/plan/types'
 import { figureText, numberText } from '../../core/words/format'
-import { unitName } from '../names'
+import { unitName } from '../../core/words/plan-names'
 import { keyOf, words } from '../words'
 
 const VERDICTS: Readonly<Record<Hole['verdict'], string>> = {

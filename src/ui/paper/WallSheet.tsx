@@ -1,6 +1,6 @@
 import type { Plan, WallFrame } from '../../core/plan/types'
 import { numberText } from '../../core/words/format'
-import { inputName } from '../names'
+import { inputName } from '../../core/words/plan-names'
 import { keyOf, words } from '../words'
 import { HoleTable } from './HoleTable'
 import { LegTable } from './LegTable'

@@ -2,7 +2,7 @@ import { hasValue } from '../../core/figure'
 import { figuresIn } from '../../core/plan/figures-in'
 import type { Plan } from '../../core/plan/types'
 import { spaced } from '../../core/words/fact-name'
-import { inputName } from '../names'
+import { inputName } from '../../core/words/plan-names'
 
 export interface Assumption {
   readonly what: string

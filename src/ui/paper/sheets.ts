@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan/types'
+import { wallName } from '../../core/words/plan-names'
 import { upperFirst } from '../../core/words/upper-first'
-import { wallName } from '../names'
 import { unitsOn } from './wall/pen'
 
 export interface SheetName {

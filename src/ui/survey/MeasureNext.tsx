@@ -1,6 +1,6 @@
 import type { Plan } from '../../core/plan/types'
+import { inputName } from '../../core/words/plan-names'
 import { upperFirst } from '../../core/words/upper-first'
-import { inputName } from '../names'
 import { count } from '../words'
 
 const MOST_SHOWN = 20

@@ -17,6 +17,12 @@ export const planWords = {
   'in-one-another': '{unit} and {other} overlap by {by} mm where they end up.',
   'cannot-stand-up':
     '{unit} cannot be stood up here: it swings through {needed}, and there is {ceiling} from floor to ceiling. Build it standing, or take its legs off and tip it over its narrow side if that fits.',
+  'stand-up-elsewhere.left':
+    'Do not stand {unit} up where it is to stand: it swings through {needed}, and there is only {ceiling} from floor to ceiling. Stand it up {by} further left, where there is more. Then walk it in upright.',
+  'stand-up-elsewhere.right':
+    'Do not stand {unit} up where it is to stand: it swings through {needed}, and there is only {ceiling} from floor to ceiling. Stand it up {by} further right, where there is more. Then walk it in upright.',
+  'stand-up-elsewhere.out':
+    'Do not stand {unit} up close to where it is to stand: it swings through {needed}, and there is only {ceiling} from floor to ceiling. Stand it up {by} further out from the wall, where there is more. Then walk it in upright.',
   'wall-cuts-in': '{other} leans or turns into {unit} by {by} mm: leave that gap and a filler, or scribe.',
   'no-way-in-between': '{unit} has no way in: these units wait for one another: {others}.',
 } as const

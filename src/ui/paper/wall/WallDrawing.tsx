@@ -1,6 +1,6 @@
 import { valueOf } from '../../../core/figure'
 import type { Plan, UnitPlan, WallFrame } from '../../../core/plan/types'
-import { wallName } from '../../names'
+import { wallName } from '../../../core/words/plan-names'
 import { Chain, ScaleBar, Whole } from './Dimensions'
 import { HeightLines } from './HeightLines'
 import { Holes, markBoxes, placeHoles } from './Holes'

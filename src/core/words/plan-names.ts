@@ -1,12 +1,13 @@
-import { legName } from '../core/operations/leg-name'
-import type { Plan, UnitPlan } from '../core/plan/types'
-import { footName } from '../core/units/foot-name'
-import { studName, studsMarked } from '../core/units/stud-name'
-import { type FactNames, factName } from '../core/words/fact-name'
+import { legName } from '../operations/leg-name'
+import type { Plan, UnitPlan } from '../plan/types'
+import { footName } from '../units/foot-name'
+import { studName, studsMarked } from '../units/stud-name'
+import { type FactNames, factName } from './fact-name'
 
 type Units = Pick<Plan, 'units'>
 type Walls = Pick<Plan, 'walls'>
-type Names = Units & Walls & Pick<Plan, 'marks' | 'parts'>
+/** As much of a plan as its things are named by. */
+export type Named = Units & Walls & Pick<Plan, 'marks' | 'parts'>
 
 export function unitName(id: string, { units }: Units): string {
   return unitOf(id, { units })?.name ?? id.replaceAll('-', ' ')
@@ -26,11 +27,11 @@ export function footOf(plan: UnitPlan | undefined, foot: string): string {
 export const unitOf = (id: string, { units }: Units) => units.find((u) => u.unit === id)
 
 /** A fact of the kitchen or an entry of the day log in words, things called as the plan calls them. */
-export function inputName(id: string, plan: Names): string {
+export function inputName(id: string, plan: Named): string {
   return factName(id, namesIn(plan))
 }
 
-function namesIn(plan: Names): FactNames {
+function namesIn(plan: Named): FactNames {
   return {
     unit: (id) => unitName(id, plan),
     wall: (id) => wallName(id, plan),
@@ -39,7 +40,7 @@ function namesIn(plan: Names): FactNames {
   }
 }
 
-function thingName(list: string, id: string, wall: string | null, plan: Names): string | undefined {
+function thingName(list: string, id: string, wall: string | null, plan: Named): string | undefined {
   if (list === 'studs' && wall !== null) return `the ${studName(studsMarked(plan, wall), id)}`
   if (list === 'finishing' || list === 'worktops') return plan.parts?.find((p) => p.part === id)?.name
   return undefined
