@@ -1,4 +1,4 @@
-import { type Constraint, fromThousandths, type Network, networkOf } from './network'
+import { type Constraint, fromThousandths, isConsistent, type Network, networkOf } from './network'
 
 /** One end of the room a thing has, and the constraints that set it, from the origin on. */
 export interface Bound {
@@ -23,12 +23,14 @@ interface Reached {
  * The tightest room that the constraints leave each thing, measured from the origin. Any value within a thing's room
  * can be completed to values for all. Of several equally tight ways to an end the one of fewest constraints is named.
  *
- * The constraints must hold together: when they do not, there is no answer and this gives undefined.
+ * The constraints must hold together, those that nothing ties to the origin too: when they do not, there is no answer and
+ * this gives undefined.
  */
 export function tightestRoom(
   constraints: readonly Constraint[],
   origin: string,
 ): ReadonlyMap<string, Room> | undefined {
+  if (!isConsistent(constraints)) return undefined
   const forwards = networkOf(constraints, [origin])
   const backwards: Network = {
     nodes: forwards.nodes,
