@@ -52,7 +52,44 @@ test('in print a wall drawing, what is said under it and its head go on one page
       Number.parseFloat(getComputedStyle(cell).fontSize),
     ),
   )
-  // 12 points, so that it is read at arm's length through dust.
-  expect(Math.min(...small)).toBeGreaterThanOrEqual(15.9)
+  const hasChecks = await page.locator('.to-check .write').count()
+  expect(hasChecks).toBeGreaterThan(50)
+  // 12 points, so that it is read at arm’s length through dust; the order of work 11, its minutes 10.
+  expect(Math.min(...small)).toBeGreaterThanOrEqual(13.3)
+  await watched.close()
+})
+
+test('a printed wall is true to the scale it names, and none of its letters is under 9 points', async () => {
+  const width = Math.round((420 - 2 * MARGIN_MM) * PX_PER_MM)
+  const watched = await openedApp(browser, origin, '#paper', { viewport: { width, height: 900 } })
+  const { page } = watched
+  await page.emulateMedia({ media: 'print' })
+  const walls = await page.evaluate(() =>
+    [...document.querySelectorAll('.wall-sheet')].map((sheet) => {
+      const svg = sheet.querySelector('svg.wall-drawing') as SVGSVGElement
+      const scale = /1 : ([\d.]+)/.exec(sheet.querySelector('.fill-in')?.textContent ?? '')?.[1]
+      const bar = [...svg.querySelectorAll('rect')].find((r) => r.getAttribute('width') === '500')
+      const texts = [...svg.querySelectorAll('text')].map(
+        (t) => Number.parseFloat(getComputedStyle(t).fontSize) * (svg.getScreenCTM()?.a ?? 0),
+      )
+      const edges = svg.getBoundingClientRect()
+      const page = sheet.getBoundingClientRect()
+      return {
+        scale: Number(scale),
+        bar: bar?.getBoundingClientRect().width ?? 0,
+        smallest: Math.min(...texts),
+        isWhole: edges.left >= page.left - 1 && edges.right <= page.right + 1,
+        blanks: [...sheet.querySelectorAll('.fill-in p')].map((p) => p.textContent),
+      }
+    }),
+  )
+  expect(walls.length).toBeGreaterThan(1)
+  for (const { scale, bar, smallest, isWhole, blanks } of walls) {
+    expect(bar / PX_PER_MM).toBeCloseTo(500 / scale, 1)
+    expect(smallest).toBeGreaterThanOrEqual((9 * 96) / 72)
+    expect(isWhole).toBe(true)
+    expect(blanks).toContain('Date')
+    expect(blanks).toContain('Checked by')
+  }
   await watched.close()
 })

@@ -24,6 +24,14 @@ export const STATES: readonly { name: string; hash: string; open?: (page: Page) 
   { name: 'Survey and delivery', hash: '#survey' },
   { name: 'On paper, first sheet', hash: '#paper/first' },
   { name: 'On paper, a wall', hash: '#paper/wall:a' },
+  {
+    name: 'On paper, a wall enlarged',
+    hash: '#paper/wall:b',
+    open: async (page) => {
+      const enlarge = page.getByRole('button', { name: 'Enlarge', exact: true })
+      if (await enlarge.isVisible()) await enlarge.click()
+    },
+  },
   { name: 'On paper, heights', hash: '#paper/heights' },
   { name: 'On paper, order of work', hash: '#paper/work' },
   {

@@ -2,7 +2,7 @@ import type { Figure } from '../../core/figure'
 import type { Change, Operation, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
 import { footOf, unitName, unitOf, wallName } from '../../core/words/plan-names'
-import { LINE_NAMES } from '../paper/wall/HeightLines'
+import { LINE_NAMES } from '../paper/wall/line-names'
 import { unbroken, words } from '../words'
 
 export interface TellingChange {

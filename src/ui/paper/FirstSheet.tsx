@@ -14,6 +14,7 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
     <section className="sheet" aria-label="First sheet">
       <SheetHead
         plan={plan}
+        id="first"
         title="Before the first hole"
         about="what to settle, whom to book, what was assumed"
       />

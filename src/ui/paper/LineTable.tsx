@@ -1,7 +1,7 @@
 import type { HeightLine, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
 import { upperFirst } from '../../core/words/upper-first'
-import { LINE_NAMES } from './wall/HeightLines'
+import { LINE_NAMES } from './wall/line-names'
 
 /** The heights to strike on one wall; a line broken into stretches of one height is one row. */
 export function LineTable({ plan, wall }: { readonly plan: Plan; readonly wall: string }) {

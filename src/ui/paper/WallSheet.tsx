@@ -2,34 +2,40 @@ import type { Plan, WallFrame } from '../../core/plan/types'
 import { numberText } from '../../core/words/format'
 import { inputName } from '../../core/words/plan-names'
 import { keyOf, words } from '../words'
+import { Drawing, showFlag } from './Drawing'
+import { FoundHere } from './FoundHere'
 import { HoleTable } from './HoleTable'
 import { LegTable } from './LegTable'
 import { LineTable } from './LineTable'
 import { SheetHead } from './SheetHead'
+import { type Chosen, wallSheet } from './sheets'
+import { foundOn } from './wall/found'
 import { HoleMark } from './wall/Holes'
-import { WallDrawing } from './wall/WallDrawing'
+import { penFor } from './wall/pen'
 
 interface Props {
   readonly plan: Plan
   readonly frame: WallFrame
   readonly name: string
+  /** The finding asked for by the address, on this wall. */
+  readonly asked: Pick<Chosen, 'finding' | 'isWords'> | null
 }
 
 /** One wall on paper: its drawing with what must be said beside it, then its figures as tables. */
-export function WallSheet({ plan, frame, name }: Props) {
+export function WallSheet({ plan, frame, name, asked }: Props) {
   const holes = plan.holes.filter((h) => h.wall === frame.wall)
   const undrawn = plan.bands.filter((b) => b.wall === frame.wall && b.unknownBecause.length > 0)
+  const found = foundOn(plan, frame.wall)
   return (
     <section className="sheet wall-sheet" aria-label={name}>
       <SheetHead
         plan={plan}
+        id={wallSheet(frame.wall)}
+        scale={penFor(plan, frame)?.print?.scale ?? null}
         title={`${name}, seen from inside the room`}
         about="mm, heights from the line, lengths from the left corner"
       />
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard */}
-      <section className="scroll drawing" aria-label={`Drawing of ${name}`} tabIndex={0}>
-        <WallDrawing plan={plan} frame={frame} id={`bands-${frame.wall}`} />
-      </section>
+      <Drawing plan={plan} frame={frame} name={name} found={found} asked={asked} />
       <div className="under-drawing">
         {holes
           .filter((h) => h.verdict === 'refused')
@@ -56,12 +62,13 @@ export function WallSheet({ plan, frame, name }: Props) {
         </p>
         <Legend />
       </div>
+      <FoundHere found={found} wall={frame.wall} onPlace={(id) => showFlag(id)} />
       <div className="tables">
-        <HoleTable holes={holes} plan={plan} />
         <div className="narrow-tables">
           <LineTable plan={plan} wall={frame.wall} />
           <LegTable plan={plan} wall={frame.wall} />
         </div>
+        <HoleTable holes={holes} plan={plan} />
       </div>
     </section>
   )
@@ -96,6 +103,15 @@ function Legend() {
           <path d="M6 0h10v22H6z" fill="#d9b98a" stroke="#8a6433" strokeDasharray="4 3" />
         </svg>
         stud, its middle lettered above
+      </li>
+      <li>
+        <svg viewBox="0 0 22 22" aria-hidden="true" focusable="false">
+          <path d="M1 1h20v20H1z" fill="#262522" />
+          <text x="11" y="16" textAnchor="middle" fontSize="15" fontWeight="700" fill="#fffefa">
+            a
+          </text>
+        </svg>
+        something found here, told under its letter
       </li>
     </ul>
   )

@@ -1,7 +1,8 @@
-import type { Operation, Plan } from '../../core/plan/types'
+import type { Operation, OperationCheck, Plan } from '../../core/plan/types'
 import { stretches } from '../rehearse/tape-scale'
 import { keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
 import { SheetHead } from './SheetHead'
+import { asksWho, targetOnPaper } from './target'
 
 /** The order of work with boxes to tick, who is needed and how long each step takes. */
 export function WorkSheet({ plan }: { readonly plan: Plan }) {
@@ -9,6 +10,7 @@ export function WorkSheet({ plan }: { readonly plan: Plan }) {
     <section className="sheet" aria-label="Order of work">
       <SheetHead
         plan={plan}
+        id="work"
         title="Order of work"
         about="work stops at a hold point until every check is answered"
       />
@@ -53,16 +55,39 @@ function WorkRow({ operation: o, number }: { readonly operation: Operation; read
         <a href={`#rehearse/${o.id}`}>{words(o.title)}</a>
         {o.holdPoint && <strong> Hold point.</strong>}
         {o.trade !== null && <strong> Only for {TRADE_NAMES[o.trade]}.</strong>}
-        {o.checks.map((c) => (
-          <span className="check" key={`${c.id} ${keyOf(c.ask)}`}>
-            {words(c.ask)}
-          </span>
-        ))}
+        {o.checks.length > 0 && (
+          <ul className="to-check">
+            {o.checks.map((c) => (
+              <CheckLine key={`${c.id} ${keyOf(c.ask)}`} check={c} />
+            ))}
+          </ul>
+        )}
       </td>
       <td className="figure">{o.people}</td>
       <td className="figure">
         {o.minutes.low} to {o.minutes.high}
       </td>
     </tr>
+  )
+}
+
+/** One check: what to ask, what it should be, and a line to write the reading on, or a box where there is none to read. */
+function CheckLine({ check }: { readonly check: OperationCheck }) {
+  const target = targetOnPaper(check)
+  return (
+    <li>
+      <span>{words(check.ask)}</span>
+      {target === null ? (
+        <span className="answer">
+          {asksWho(check) && <span className="write" />}
+          <span className="box" />
+        </span>
+      ) : (
+        <span className="answer">
+          <span className="figure">{target}</span>
+          <span className="write" />
+        </span>
+      )}
+    </li>
   )
 }

@@ -4,15 +4,16 @@ import { numberText } from '../../../core/words/format'
 import { upperFirst } from '../../../core/words/upper-first'
 import { words } from '../../words'
 import { SheetHead } from '../SheetHead'
-import { LINE_NAMES } from '../wall/HeightLines'
+import { LINE_NAMES } from '../wall/line-names'
 import { barsFor } from './bars'
 import { HeightDrawing } from './HeightDrawing'
+import { heightWords } from './height-words'
 
 /** Each height that was chosen, and everything that wants something from it. */
 export function HeightsSheet({ plan }: { readonly plan: Plan }) {
   return (
     <section className="sheet" aria-label="Heights">
-      <SheetHead plan={plan} title="Heights" about="mm, up (+) and down (−) from the line" />
+      <SheetHead plan={plan} id="heights" title="Heights" about="mm, up (+) and down (−) from the line" />
       {plan.heights.conflicts.map((c) => (
         <p className="stop" key={c.demands.join()}>
           These cannot all hold, by {c.by} mm:{' '}
@@ -23,9 +24,11 @@ export function HeightsSheet({ plan }: { readonly plan: Plan }) {
             .join(' ')}
         </p>
       ))}
-      {plan.heights.values.map((value) => (
-        <OneHeight key={value.of} plan={plan} value={value} />
-      ))}
+      <div className="all-heights">
+        {plan.heights.values.map((value) => (
+          <OneHeight key={value.of} plan={plan} value={value} />
+        ))}
+      </div>
     </section>
   )
 }
@@ -45,7 +48,9 @@ function OneHeight({ plan, value }: { readonly plan: Plan; readonly value: Heigh
         )}
       </h2>
       <p>
-        {bars.length === 0 ? 'Nothing that is known wants anything of it.' : verdict(unmet)} {roomText(value)}
+        {bars.length === 0
+          ? 'Nothing that is known asks anything of it.'
+          : heightWords(value, bars.length, unmet)}
         {value.achieved && ' It was read on the day, and is no longer chosen.'}
       </p>
       {bars.length > 0 && hasValue(value.height) && (
@@ -53,13 +58,4 @@ function OneHeight({ plan, value }: { readonly plan: Plan; readonly value: Heigh
       )}
     </section>
   )
-}
-
-const verdict = (unmet: number): string =>
-  unmet === 0 ? 'It meets everything that wants something of it.' : `It meets all but ${unmet}.`
-
-function roomText({ lowest, highest, marginal }: HeightValue): string {
-  if (lowest === null || highest === null) return ''
-  const room = Math.round((highest - lowest) * 10) / 10
-  return `They agree over ${room} mm.${marginal ? ' That is less than the readings are worth: measure again.' : ''}`
 }

@@ -1,13 +1,10 @@
 import { type Figure, valueOf } from '../../../core/figure'
 import type { UnitPlan } from '../../../core/plan/types'
 import { numberText } from '../../../core/words/format'
-import { COLORS, type Pen, textWidth } from './pen'
-import { stagger } from './spread'
+import { chainGaps, chainLabels, SLASH } from './chain'
+import { COLORS, type Pen } from './pen'
 
-/** Gaps narrower than this are rounding, not something to cut a filler for. */
-const LEAST_GAP = 0.5
-
-/** A chain of dimensions along one row of units, with the gaps between them. `y` is its place down the sheet, in steps from the wall's edge. */
+/** A chain of dimensions along one row of units, with the gaps between them. `y` is its place down the sheet, in mm of wall. */
 export function Chain({
   units,
   length,
@@ -19,38 +16,37 @@ export function Chain({
   readonly y: number
   readonly pen: Pen
 }) {
-  const edges = units
-    .flatMap((u) => [valueOf(u.left), valueOf(u.right)])
-    .filter((v) => v !== undefined)
-    .concat([0, length])
-    .sort((a, b) => a - b)
-    .filter((v, i, all) => i === 0 || v - (all[i - 1] as number) > LEAST_GAP)
-  if (units.length === 0) return null
-  const gaps = edges.slice(1).map((x, i) => ({ from: edges[i] as number, to: x }))
-  const names = gaps.map(({ from, to }) => `${Math.round(to - from)}`)
-  const rows = stagger(
-    gaps.map(({ from, to }) => (from + to) / 2),
-    names.map((name) => textWidth(name, pen.text)),
-    5 * pen.step,
-  )
+  const gaps = chainGaps(units, length)
+  const labels = chainLabels(gaps, length, pen.text)
+  const [first] = gaps
+  const last = gaps.at(-1)
+  if (first === undefined || last === undefined) return null
   return (
     <g>
       <line x1={0} x2={length} y1={y} y2={y} stroke={COLORS.ink} strokeWidth={pen.step} />
-      {edges.map((x) => (
+      {[first.from, ...gaps.map((g) => g.to)].map((x) => (
         <Slash key={x} x={x} y={y} pen={pen} />
       ))}
-      {gaps.map(({ from, to }, i) => (
-        <text
-          key={from}
-          x={(from + to) / 2}
-          y={y - (6 + 15 * (rows[i] as number)) * pen.step}
-          textAnchor="middle"
-          fill={COLORS.ink}
-          fontSize={pen.text}
-        >
-          {names[i]}
-        </text>
-      ))}
+      {labels.map((label) => {
+        const middle = (label.gap.from + label.gap.to) / 2
+        return (
+          <g key={label.gap.from}>
+            {label.row > 0 && (
+              <line
+                x1={middle}
+                x2={middle}
+                y1={y}
+                y2={y + label.y + label.h + 2 * pen.step}
+                stroke={COLORS.pencil}
+                strokeWidth={pen.step}
+              />
+            )}
+            <text x={label.x} y={y + label.y + 13 * pen.step} fill={COLORS.ink} fontSize={pen.text}>
+              {label.text}
+            </text>
+          </g>
+        )
+      })}
     </g>
   )
 }
@@ -80,19 +76,30 @@ export function Whole({
 }
 
 function Slash({ x, y, pen }: { readonly x: number; readonly y: number; readonly pen: Pen }) {
-  const r = 5.5 * pen.step
+  const r = SLASH * pen.step
   return <path d={`M${x - r} ${y + r}L${x + r} ${y - r}`} stroke={COLORS.ink} strokeWidth={1.8 * pen.step} />
 }
 
-/** A bar against which a print can be measured; whatever it measures, the figures rule. */
+const BAR = 500
+
+/** A bar against which a print can be measured: so much of the wall, and so long on the sheet if it came out at full size. */
 export function ScaleBar({ y, pen }: { readonly y: number; readonly pen: Pen }) {
-  const right = pen.span.right + 222 * pen.step
+  const { print, step, span } = pen
+  const right = span.right + (pen.margin.right - 6) * step
+  const letters = { x: right, textAnchor: 'end', fill: COLORS.pencil, fontSize: pen.text * 0.88 } as const
   return (
     <g>
-      <rect x={right - 500} y={y - 4 * pen.step} width={500} height={4 * pen.step} fill={COLORS.ink} />
-      <text x={right} y={y - 10 * pen.step} textAnchor="end" fill={COLORS.pencil} fontSize={pen.text * 0.8}>
-        500 mm of wall
+      <rect x={right - BAR} y={y} width={BAR} height={4 * step} fill={COLORS.ink} />
+      <text {...letters} y={y - 6 * step}>
+        {BAR} mm of wall
       </text>
+      {print !== null && (
+        <text {...letters} y={y + 20 * step} className="scale-on-paper">
+          {scaleText(print.scale)}: {(BAR / print.scale).toFixed(1)} mm on A3
+        </text>
+      )}
     </g>
   )
 }
+
+export const scaleText = (scale: number): string => `1 : ${scale}`

@@ -1,24 +1,10 @@
 import { valueOf } from '../../../core/figure'
 import type { HeightLine } from '../../../core/plan/types'
-import { numberText } from '../../../core/words/format'
+import { lineText } from './line-names'
 import { COLORS, type Pen } from './pen'
-import { spread } from './spread'
+import { type Box, spread, textWidth } from './spread'
 
-export const LINE_NAMES: Readonly<Record<HeightLine['of'], string>> = {
-  line: 'the line',
-  'base-underside': 'base underside',
-  'base-top': 'base top',
-  'worktop-top': 'worktop top',
-  'wall-underside': 'wall underside',
-  'wall-top': 'wall top',
-  'tall-underside': 'tall underside',
-  'tall-top': 'tall top',
-  plate: 'plate',
-  rail: 'rail',
-  bracket: 'bracket',
-}
-
-interface Level {
+export interface Level {
   readonly key: string
   readonly text: string
   readonly isDatum: boolean
@@ -32,7 +18,7 @@ export function levelsOf(lines: readonly HeightLine[], pen: Pen): readonly Level
   for (const line of lines) {
     const z = valueOf(line.height)
     if (z === undefined) continue
-    const text = `${LINE_NAMES[line.of] ?? line.of} ${numberText(line.height, { signed: true })}`
+    const text = lineText(line)
     const stretch = [line.from ?? pen.span.left, line.to ?? pen.span.right] as const
     const stretches = [...(levels.get(text)?.stretches ?? []), stretch]
     levels.set(text, { key: text, text, z, isDatum: line.of === 'line', stretches })
@@ -40,17 +26,30 @@ export function levelsOf(lines: readonly HeightLine[], pen: Pen): readonly Level
   return [...levels.values()].sort((a, b) => b.z - a.z)
 }
 
+/** How far down the sheet each level's label stands, none touching the next. */
+export function levelLabels(levels: readonly Level[], pen: Pen): readonly (Box & { readonly at: number })[] {
+  const { text, span, step, y } = pen
+  const at = spread(
+    levels.map(({ z }) => y(z)),
+    text * 1.2,
+  )
+  return levels.map((level, i) => ({
+    at: at[i] as number,
+    x: span.right + 30 * step,
+    y: (at[i] as number) - text * 0.5,
+    w: textWidth(level.text, text),
+    h: text,
+  }))
+}
+
 /** Heights to strike, each with its name and figure at the right, leaders bent where labels had to make room. */
 export function HeightLines({ lines, pen }: { readonly lines: readonly HeightLine[]; readonly pen: Pen }) {
   const { span, step, text, y } = pen
   const levels = levelsOf(lines, pen)
-  const labels = spread(
-    levels.map(({ z }) => y(z)),
-    text * 1.2,
-  )
+  const labels = levelLabels(levels, pen)
   return levels.map(({ key, text: label, isDatum, z, stretches }, i) => {
     const color = isDatum ? COLORS.ink : COLORS.chalk
-    const at = labels[i] as number
+    const { at, x } = labels[i] as (typeof labels)[number]
     const dash = `${16 * step} ${4 * step} ${3 * step} ${4 * step}`
     return (
       <g key={key}>
@@ -83,7 +82,7 @@ export function HeightLines({ lines, pen }: { readonly lines: readonly HeightLin
           stroke={color}
           strokeWidth={step}
         />
-        <text x={span.right + 30 * step} y={at + text * 0.34} fill={color} fontWeight="600" fontSize={text}>
+        <text x={x} y={at + text * 0.34} fill={color} fontWeight="600" fontSize={text}>
           {label}
         </text>
       </g>

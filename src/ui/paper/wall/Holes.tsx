@@ -1,7 +1,7 @@
 import { valueOf } from '../../../core/figure'
 import type { Hole } from '../../../core/plan/types'
-import { COLORS, type Pen, textWidth } from './pen'
-import { type Box, placeLabels } from './spread'
+import { COLORS, type Pen } from './pen'
+import { type Box, placeLabels, textWidth } from './spread'
 
 const RADIUS = 6.5
 
@@ -34,7 +34,8 @@ export function placeHoles(holes: readonly Hole[], pen: Pen, taken: readonly Box
     return [{ hole, x: along, y: pen.y(z), text }]
   })
   const labels = placeLabels(
-    known.map(({ x, y, text }) => ({ x, y, w: textWidth(text, size), h: size * 0.86 })),
+    // With the air of half a letter, or two numbers beside each other read as one.
+    known.map(({ x, y, text }) => ({ x, y, w: textWidth(`${text} `, size), h: size * 0.86 })),
     (RADIUS + 2) * pen.step,
     taken,
   )
@@ -51,8 +52,9 @@ export function Holes({ placed, pen }: { readonly placed: readonly PlacedHole[];
           <HoleMark purpose={hole.purpose} isRefused={isRefused} />
         </g>
         <text
-          x={label.x}
+          x={label.x + label.w / 2}
           y={label.y + label.h * 0.9}
+          textAnchor="middle"
           fill={color}
           fontWeight="600"
           fontSize={pen.text * 0.94}
@@ -63,6 +65,19 @@ export function Holes({ placed, pen }: { readonly placed: readonly PlacedHole[];
         >
           {text}
         </text>
+      </g>
+    )
+  })
+}
+
+/** Marks only, for a drawing too small for their numbers. */
+export function HoleMarks({ holes, pen }: { readonly holes: readonly Hole[]; readonly pen: Pen }) {
+  return holes.map((hole) => {
+    const [along, z] = [valueOf(hole.along), valueOf(hole.height)]
+    if (along === undefined || z === undefined) return null
+    return (
+      <g key={hole.id} transform={`translate(${along} ${pen.y(z)}) scale(${pen.step * 0.5})`}>
+        <HoleMark purpose={hole.purpose} isRefused={hole.verdict === 'refused'} />
       </g>
     )
   })

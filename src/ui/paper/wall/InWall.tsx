@@ -1,7 +1,8 @@
 import { valueOf } from '../../../core/figure'
 import type { Band, WallThing } from '../../../core/plan/types'
-import { COLORS, type Pen, textWidth } from './pen'
-import { type Box, stagger } from './spread'
+import { STUD_LETTERS, type StudEdges, studLabels } from './chain'
+import { COLORS, type Pen } from './pen'
+import type { Box } from './spread'
 
 const IN_WALL = new Set<WallThing['kind']>(['stud', 'nogging', 'pattress'])
 
@@ -31,19 +32,20 @@ export function thingBoxes(things: readonly WallThing[], pen: Pen): readonly Box
 const isOnWall = ({ kind }: WallThing): boolean => !IN_WALL.has(kind) && kind !== 'service'
 
 /** Studs, with how far along their middles are, and timber let in between them. */
-export function Timber({ things, pen }: { readonly things: readonly WallThing[]; readonly pen: Pen }) {
+export function Timber({
+  things,
+  studs,
+  pen,
+}: {
+  readonly things: readonly WallThing[]
+  /** Studs to letter; none on a drawing that is too small for it. */
+  readonly studs: readonly StudEdges[]
+  readonly pen: Pen
+}) {
   const drawn = things.flatMap((thing) => {
     const rect = IN_WALL.has(thing.kind) ? rectOf(thing, pen) : null
     return rect === null ? [] : [{ thing, rect }]
   })
-  const studs = drawn.filter(({ thing }) => thing.kind === 'stud')
-  const size = pen.text * 0.88
-  const names = studs.map(({ rect }) => `${Math.round(rect.x + rect.width / 2)}`)
-  const rows = stagger(
-    studs.map(({ rect }) => rect.x + rect.width / 2),
-    names.map((name) => textWidth(name, size)),
-    6 * pen.step,
-  )
   return (
     <g>
       {drawn.map(({ thing, rect }) => (
@@ -58,16 +60,15 @@ export function Timber({ things, pen }: { readonly things: readonly WallThing[];
           />
         </g>
       ))}
-      {studs.map(({ thing, rect }, i) => (
+      {studLabels(studs, pen.text).map((label) => (
         <text
-          key={thing.id}
-          x={rect.x + rect.width / 2}
-          y={-(8 + 15 * (rows[i] as number)) * pen.step}
-          textAnchor="middle"
+          key={label.id}
+          x={label.x}
+          y={label.y + 12 * pen.step}
           fill={COLORS.timberEdge}
-          fontSize={size}
+          fontSize={pen.text * STUD_LETTERS}
         >
-          {names[i]}
+          {label.text}
         </text>
       ))}
     </g>

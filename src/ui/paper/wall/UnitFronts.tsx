@@ -1,7 +1,7 @@
 import { valueOf } from '../../../core/figure'
 import type { UnitPlan } from '../../../core/plan/types'
-import { COLORS, type Pen, type Reaching, textWidth } from './pen'
-import { type Box, overlaps } from './spread'
+import { COLORS, type Pen, type Reaching } from './pen'
+import { type Box, overlaps, textWidth } from './spread'
 
 /** A unit's name as it is lettered, in one line or two. */
 export interface NameBox extends Box {

@@ -1,11 +1,15 @@
+import type { CSSProperties } from 'react'
 import { valueOf } from '../../../core/figure'
-import type { Plan, UnitPlan, WallFrame } from '../../../core/plan/types'
+import type { Plan, WallFrame } from '../../../core/plan/types'
 import { wallName } from '../../../core/words/plan-names'
 import { Chain, ScaleBar, Whole } from './Dimensions'
+import { Flags } from './Flags'
+import { type Found, flagsFor } from './found'
 import { HeightLines } from './HeightLines'
-import { Holes, markBoxes, placeHoles } from './Holes'
+import { HoleMarks, Holes } from './Holes'
 import { Bands, OnWall, Services, Timber, thingBoxes } from './InWall'
-import { COLORS, floorOn, type Pen, penFor, reachingInto, unitsOn } from './pen'
+import { letteringOf } from './lettering'
+import { COLORS, floorOn, hangs, overviewPen, type Pen, penFor, reachingInto, studsOf, unitsOn } from './pen'
 import { nameBox, ReachingUnits, UnitFronts, UnitNames } from './UnitFronts'
 
 interface Props {
@@ -13,55 +17,128 @@ interface Props {
   readonly frame: WallFrame
   /** Told apart from the same wall drawn elsewhere on the page. */
   readonly id: string
+  /** Findings to flag at their places, each a way to its words. */
+  readonly found?: readonly Found[]
+  readonly onFlag?: (finding: string) => void
 }
 
+const MONO = "'Atkinson Hyperlegible Mono Variable', monospace"
+
 /** One wall seen from inside the room. Lengths from the left corner, heights from the line. */
-export function WallDrawing({ plan, frame, id }: Props) {
+export function WallDrawing({ plan, frame, id, found = [], onFlag }: Props) {
   const pen = penFor(plan, frame)
   if (pen === null) return <p className="stop">Its length is not known yet, so it cannot be drawn.</p>
-  const { span, step, y } = pen
+  const { span } = pen
   const [w, h] = [span.right - span.left, span.top - span.bottom]
-  const units = unitsOn(plan, frame.wall)
-  const things = plan.wallThings?.filter((t) => t.wall === frame.wall) ?? []
-  const holes = plan.holes.filter((hole) => hole.wall === frame.wall)
-  const taken = [...thingBoxes(things, pen), ...markBoxes(holes, pen)]
-  const names = units.flatMap((u) => nameBox(u, pen, taken) ?? [])
-  const placed = placeHoles(holes, pen, names)
+  const set = letteringOf(plan, frame, found, pen)
+  const { units, names, placed } = set
+  const size = { '--steps': pen.steps, '--paper-width': `${pen.print?.width ?? 0}mm` } as CSSProperties
+  const lines = plan.lines.filter((l) => l.wall === frame.wall)
   return (
+    // biome-ignore lint/a11y/useSemanticElements: a group within SVG has no element of its own
     <svg
       className="wall-drawing"
       viewBox={pen.viewBox}
-      role="img"
+      style={size}
+      role="group"
       aria-label={`${wallName(frame.wall, plan)}, seen from inside the room. All its figures are in the tables below.`}
-      fontFamily="'Atkinson Hyperlegible Mono Variable', monospace"
+      fontFamily={MONO}
     >
-      <rect x={0} y={0} width={w} height={h} fill={COLORS.paper} />
-      <Timber things={things} pen={pen} />
-      <Bands bands={plan.bands.filter((b) => b.wall === frame.wall)} pen={pen} id={id} />
-      <OnWall things={things} pen={pen} />
-      <ReachingUnits reaching={reachingInto(plan, frame)} pen={pen} />
-      <UnitFronts units={units} pen={pen} />
-      <Services things={things} pen={pen} />
-      <Rails plan={plan} wall={frame.wall} pen={pen} />
-      <HeightLines lines={plan.lines.filter((l) => l.wall === frame.wall)} pen={pen} />
-      <path
-        d={`M0 ${y(span.bottom)}V0H${w}V${y(span.bottom)}`}
-        fill="none"
-        stroke={COLORS.ink}
-        strokeWidth={2 * step}
-      />
-      <Floor plan={plan} frame={frame} pen={pen} />
-      <UnitNames names={names} pen={pen} />
-      <Holes placed={placed} pen={pen} />
-      <Chain units={units.filter(hangs)} length={w} y={-58 * step} pen={pen} />
-      <Chain units={units.filter((u) => !hangs(u))} length={w} y={h + 44 * step} pen={pen} />
-      <Whole length={frame.length} y={h + 86 * step} pen={pen} />
-      <ScaleBar y={h + 90 * step} pen={pen} />
+      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of lines takes no focus */}
+      <g aria-hidden="true">
+        <rect x={0} y={0} width={w} height={h} fill={COLORS.paper} />
+        <Wall plan={plan} frame={frame} pen={pen} id={id} studs={studsOf(plan, frame.wall, span)} />
+        <HeightLines lines={lines} pen={pen} />
+        <Outline pen={pen} />
+        <Floor plan={plan} frame={frame} pen={pen} />
+        <UnitNames names={names} pen={pen} />
+        <Holes placed={placed} pen={pen} />
+        <Chain units={units.filter(hangs)} length={w} y={set.above} pen={pen} />
+        <Chain units={units.filter((u) => !hangs(u))} length={w} y={set.below} pen={pen} />
+        <Whole length={frame.length} y={set.whole} pen={pen} />
+        <ScaleBar y={set.bar} pen={pen} />
+      </g>
+      <Flags flags={set.flags} pen={pen} wall={frame.wall} onFlag={onFlag} />
     </svg>
   )
 }
 
-const hangs = (u: UnitPlan) => u.kind === 'wall' || u.kind === 'corner-wall' || u.kind === 'bridging'
+/** The whole of a wall for a small screen: what stands where and what was found, without the figures. */
+export function WallOverview({ plan, frame, id, found = [] }: Props) {
+  const pen = overviewPen(plan, frame)
+  if (pen === null) return null
+  const units = unitsOn(plan, frame.wall)
+  const things = plan.wallThings?.filter((t) => t.wall === frame.wall) ?? []
+  const names = units.flatMap((u) => nameBox(u, pen, thingBoxes(things, pen)) ?? [])
+  const flags = flagsFor(
+    found,
+    pen,
+    [...names, ...thingBoxes(things, pen).filter((b) => b.w < 80 * pen.step)],
+    8,
+  )
+  return (
+    <svg
+      className="wall-overview"
+      viewBox={pen.viewBox}
+      aria-hidden="true"
+      focusable="false"
+      fontFamily={MONO}
+    >
+      <rect
+        x={0}
+        y={0}
+        width={pen.span.right - pen.span.left}
+        height={pen.span.top - pen.span.bottom}
+        fill={COLORS.paper}
+      />
+      <Wall plan={plan} frame={frame} pen={pen} id={id} studs={[]} />
+      <Outline pen={pen} />
+      <Floor plan={plan} frame={frame} pen={pen} />
+      <UnitNames names={names} pen={pen} />
+      <HoleMarks holes={plan.holes.filter((hole) => hole.wall === frame.wall)} pen={pen} />
+      <Flags flags={flags} pen={pen} wall={null} />
+    </svg>
+  )
+}
+
+/** What is in the wall, on it and before it. */
+function Wall({
+  plan,
+  frame,
+  pen,
+  id,
+  studs,
+}: {
+  readonly plan: Plan
+  readonly frame: WallFrame
+  readonly pen: Pen
+  readonly id: string
+  readonly studs: ReturnType<typeof studsOf>
+}) {
+  const things = plan.wallThings?.filter((t) => t.wall === frame.wall) ?? []
+  return (
+    <>
+      <Timber things={things} studs={studs} pen={pen} />
+      <Bands bands={plan.bands.filter((b) => b.wall === frame.wall)} pen={pen} id={id} />
+      <OnWall things={things} pen={pen} />
+      <ReachingUnits reaching={reachingInto(plan, frame)} pen={pen} />
+      <UnitFronts units={unitsOn(plan, frame.wall)} pen={pen} />
+      <Services things={things} pen={pen} />
+      <Rails plan={plan} wall={frame.wall} pen={pen} />
+    </>
+  )
+}
+
+function Outline({ pen: { span, step, y } }: { readonly pen: Pen }) {
+  return (
+    <path
+      d={`M0 ${y(span.bottom)}V0H${span.right - span.left}V${y(span.bottom)}`}
+      fill="none"
+      stroke={COLORS.ink}
+      strokeWidth={2 * step}
+    />
+  )
+}
 
 function Rails({ plan, wall, pen }: { readonly plan: Plan; readonly wall: string; readonly pen: Pen }) {
   return plan.rails.map((rail) => {

@@ -1,5 +1,17 @@
 import { valueOf } from '../../../core/figure'
-import type { Plan, UnitPlan, WallFrame } from '../../../core/plan/types'
+import type { LocalBox, Plan, PlanPoint, UnitPlan, WallFrame } from '../../../core/plan/types'
+import {
+  CHAIN_BELOW,
+  chainAbove,
+  chainGaps,
+  chainLabels,
+  ROW,
+  type StudEdges,
+  studLabels,
+  topRow,
+} from './chain'
+import { lineText } from './line-names'
+import { SCALE_BAR_LETTERS, textWidth } from './spread'
 
 /** What a wall drawing spans, mm: along the wall, and heights from the line. */
 export interface Span {
@@ -9,9 +21,21 @@ export interface Span {
   readonly top: number
 }
 
-/** The sheet a wall is drawn on, in its own small steps; one step is `step` mm of wall. */
-const SHEET = { width: 1320, height: 800 }
-const MARGIN = { left: 30, right: 232, top: 96, bottom: 100 }
+/** Scales of drawings, 1 : this; the largest that goes on the sheet is taken, so that a print can be measured off. */
+const SCALES = [2.5, 5, 7.5, 10, 12.5, 15, 20, 25, 30, 40, 50, 75, 100]
+/** What a drawing may take up of an A3 sheet laid across, under its head and over what is said below it, mm. */
+const ROOM_ON_PAPER = { width: 396, height: 214 }
+/** One step of the sheet on paper, mm: letters of 16 steps are 3.8 mm, 11 points. */
+const STEP_ON_PAPER = 0.24
+/** The whole of a wall in the hand: about one step for one point of the narrowest telephone's screen. */
+const OVERVIEW_STEPS = 334
+
+export interface Margin {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+}
 
 /** How a wall is put on its sheet: mm of wall to places on it, and the sizes of letters and lines. */
 export interface Pen {
@@ -22,6 +46,12 @@ export interface Pen {
   /** Height from the line to a place down the sheet, mm. */
   readonly y: (z: number) => number
   readonly viewBox: string
+  /** What is drawn round the wall, in steps. */
+  readonly margin: Margin
+  /** 1 : scale when printed, and the width of the drawing then, mm; null for an overview, which is not printed. */
+  readonly print: { readonly scale: number; readonly width: number; readonly height: number } | null
+  /** Width of the drawing in steps. */
+  readonly steps: number
 }
 
 const INK = '#262522'
@@ -37,28 +67,74 @@ export const COLORS = {
   paper: '#fffefa',
 } as const
 
-/** The pen for one wall; null while its length is not known. */
+/** The pen for one wall, its figures to be read; null while its length is not known. */
 export function penFor(plan: Plan, frame: WallFrame): Pen | null {
   const span = spanOf(plan, frame)
   if (span === null) return null
-  const [w, h] = [span.right - span.left, span.top - span.bottom]
-  const inner = {
-    width: SHEET.width - MARGIN.left - MARGIN.right,
-    height: SHEET.height - MARGIN.top - MARGIN.bottom,
-  }
-  const step = Math.max(w / inner.width, h / inner.height)
-  const box = [
-    -MARGIN.left * step,
-    -MARGIN.top * step,
-    w + (MARGIN.left + MARGIN.right) * step,
-    h + (MARGIN.top + MARGIN.bottom) * step,
-  ]
+  const pens = SCALES.map((scale) => {
+    const step = scale * STEP_ON_PAPER
+    const margin = marginFor(plan, frame, span, step)
+    const pen = penAt(span, step, margin)
+    const [width, height] = sizeOf(span, step, margin).map((v) => v / scale) as [number, number]
+    return { ...pen, print: { scale, width, height } }
+  })
+  const fits = ({ print: { width, height } }: (typeof pens)[number]) =>
+    width <= ROOM_ON_PAPER.width && height <= ROOM_ON_PAPER.height
+  return pens.find(fits) ?? pens.at(-1) ?? null
+}
+
+/** The pen for the whole of a wall on a small screen: what stands where, without the figures. */
+export function overviewPen(plan: Plan, frame: WallFrame): Pen | null {
+  const span = spanOf(plan, frame)
+  if (span === null) return null
+  const margin = { left: 4, right: 4, top: 6, bottom: 6 }
+  const step = (span.right - span.left) / (OVERVIEW_STEPS - margin.left - margin.right)
+  return { ...penAt(span, step, margin), text: 13 * step }
+}
+
+function penAt(span: Span, step: number, margin: Margin): Pen {
+  const [width, height] = sizeOf(span, step, margin) as [number, number]
+  const box = [-margin.left * step, -margin.top * step, width, height]
   return {
     span,
     step,
     text: 16 * step,
     y: (z) => span.top - z,
-    viewBox: box.map((v) => Math.round(v)).join(' '),
+    viewBox: box.map((v) => Math.round(v * 10) / 10).join(' '),
+    margin,
+    print: null,
+    steps: width / step,
+  }
+}
+
+const sizeOf = (span: Span, step: number, margin: Margin): readonly number[] => [
+  span.right - span.left + (margin.left + margin.right) * step,
+  span.top - span.bottom + (margin.top + margin.bottom) * step,
+]
+
+/** Room round the wall for what is lettered there: chains above and below, the names of lines at the right. */
+function marginFor(plan: Plan, frame: WallFrame, span: Span, step: number): Margin {
+  const text = 16 * step
+  const units = unitsOn(plan, frame.wall)
+  const names = plan.lines.filter((l) => l.wall === frame.wall).map(lineText)
+  const longest = Math.max(SCALE_BAR_LETTERS, ...names.map((name) => name.length))
+  const length = span.right - span.left
+  const above = chainLabels(chainGaps(units.filter(hangs), length), length, text)
+  const below = chainLabels(
+    chainGaps(
+      units.filter((u) => !hangs(u)),
+      length,
+    ),
+    length,
+    text,
+  )
+  const outside = [...above, ...below].map(({ x, w }) => Math.max(-x, x + w - length))
+  const studs = studLabels(studsOf(plan, frame.wall, span), text)
+  return {
+    left: Math.max(30, ...outside.map((by) => by / step + 6)),
+    right: 38 + (textWidth('0', text) / step) * longest,
+    top: chainAbove(studs) + 28 + ROW * topRow(above),
+    bottom: CHAIN_BELOW + ROW * topRow(below) + 56,
   }
 }
 
@@ -122,7 +198,8 @@ export function reachingInto(plan: Plan, frame: WallFrame): readonly Reaching[] 
   })
 }
 
-function corners({ pose }: UnitPlan, box: UnitPlan['solid'][number]): readonly { x: number; y: number }[] {
+/** The corners of one box of a unit, seen from above, where it stands in the room. */
+export function corners({ pose }: UnitPlan, box: LocalBox): readonly PlanPoint[] {
   if (pose === null) return []
   const yaw = (pose.yaw * Math.PI) / 180
   return [box.x0, box.x1].flatMap((lx) =>
@@ -133,5 +210,16 @@ function corners({ pose }: UnitPlan, box: UnitPlan['solid'][number]): readonly {
   )
 }
 
-/** How wide a text of the figures' letter is. */
-export const textWidth = (text: string, size: number): number => text.length * size * 0.62
+/** Units that hang: the chain of their widths stands above the wall, that of all others below it. */
+export const hangs = (u: UnitPlan): boolean =>
+  u.kind === 'wall' || u.kind === 'corner-wall' || u.kind === 'bridging'
+
+/** The studs of a wall whose place is known: edges from the left corner. */
+export function studsOf(plan: Plan, wall: string, span: Span): readonly StudEdges[] {
+  const things = plan.wallThings?.filter((t) => t.wall === wall && t.kind === 'stud') ?? []
+  return things.flatMap((t) => {
+    const [left, right] = [valueOf(t.left), valueOf(t.right)]
+    if (left === undefined || right === undefined || right < span.left || left > span.right) return []
+    return [{ id: t.id, left, right }]
+  })
+}

@@ -1,3 +1,9 @@
+/** How wide a text of the figures' letter is. */
+export const textWidth = (text: string, size: number): number => text.length * size * 0.62
+
+/** The longest line under the scale bar, in letters of full size. */
+export const SCALE_BAR_LETTERS = 21
+
 /** Labels in one column, moved just far enough that none touches the next; a crowd stays centred on where it wanted to be. */
 export function spread(wanted: readonly number[], apart: number): readonly number[] {
   const order = wanted.map((at, i) => ({ at, i })).sort((a, b) => a.at - b.at || a.i - b.i)
