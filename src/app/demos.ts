@@ -13,6 +13,17 @@ export const demos: readonly DemoKitchen[] = [
     text: () => import('../../scenes/one-wall.dryrun.json?raw').then((m) => m.default),
   },
   {
+    name: 'Long galley',
+    about:
+      'two runs face to face in a narrow room, one on masonry, one on board stuck to it, with a tall fridge',
+    text: () => import('../../scenes/galley.dryrun.json?raw').then((m) => m.default),
+  },
+  {
+    name: 'Maple Street',
+    about: 'North American: boxes on shims, screwed through their rails into studs, sizes in inches',
+    text: () => import('../../scenes/north-american.dryrun.json?raw').then((m) => m.default),
+  },
+  {
     name: 'Everybody’s wishes',
     about: 'wishes that cannot all be kept, so that there is no order',
     text: () => import('../../scenes/no-order.dryrun.json?raw').then((m) => m.default),

@@ -4,10 +4,13 @@ import { outcomeOf, planOf, sceneFile } from '../support/kitchens'
 import { show } from '../support/render'
 
 describe('Survey and delivery', () => {
-  test('findings stand by weight, each with its basis; one on a wall leads to that wall', async () => {
+  test('findings stand by weight, each once with its words and basis; one on a wall leads to its place there', async () => {
     const plan = planOf('l-shape')
     const shown = await show(<SurveyPlace demos={[]} />, { plan, kitchen: sceneFile('l-shape') })
-    expect(shown.element.querySelectorAll('.findings > li')).toHaveLength(plan.findings.length)
+    const said = [...shown.element.querySelectorAll<HTMLElement>('.findings [data-finding]')]
+    expect(said.map((e) => e.dataset['finding']).sort()).toEqual(plan.findings.map((f) => f.id).sort())
+    for (const group of shown.element.querySelectorAll('.findings > li'))
+      expect(group.querySelector('.basis')?.textContent).toMatch(/\.$/)
     const weights = [...shown.element.querySelectorAll('.finding-group h3')].map(
       (h) => h.textContent?.split(' ')[0],
     )
@@ -15,7 +18,33 @@ describe('Survey and delivery', () => {
     const placed = plan.findings.filter((f) => f.where !== null).length
     const links = [...shown.element.querySelectorAll('.findings a')].map((a) => a.getAttribute('href'))
     expect(links).toHaveLength(placed)
-    for (const link of links) expect(link).toMatch(/^#paper\/wall:[a-d]$/)
+    for (const link of links) expect(link).toMatch(/^#paper\/wall:[a-d]\/[^/]+$/)
+    await shown.close()
+  })
+
+  test('what was found stands above the files, and what can hurt someone above the rest of its weight', async () => {
+    const plan = planOf('l-shape')
+    const shown = await show(<SurveyPlace demos={[]} />, { plan, kitchen: sceneFile('l-shape') })
+    const headings = [...shown.element.querySelectorAll('h1, h2')].map((h) => h.textContent)
+    expect(headings.indexOf('Found in Mill Lane')).toBe(1)
+    expect(headings.indexOf('Kitchen files')).toBeGreaterThan(1)
+    const asks = [...shown.element.querySelectorAll('.finding-group')].find((g) =>
+      g.querySelector('h3')?.textContent?.startsWith('Ask'),
+    )
+    const hurts = [...(asks?.querySelectorAll('h4') ?? [])].map((h) => h.querySelector('.hurts') !== null)
+    expect(hurts).toContain(true)
+    expect(hurts).toContain(false)
+    expect(hurts).toEqual([...hurts].sort((a, b) => Number(b) - Number(a)))
+    await shown.close()
+  })
+
+  test('the small plan names every wall, and leads to those that have a sheet', async () => {
+    const plan = planOf('l-shape')
+    const shown = await show(<SurveyPlace demos={[]} />, { plan, kitchen: sceneFile('l-shape') })
+    const names = [...shown.element.querySelectorAll('.room-plan text')].map((t) => t.textContent)
+    expect(names).toEqual(['Hall partition', 'Garden wall', 'Dining wall', 'Side wall'])
+    const links = [...shown.element.querySelectorAll('.room-plan a')].map((a) => a.getAttribute('href'))
+    expect(links).toEqual(['#paper/wall:a', '#paper/wall:b'])
     await shown.close()
   })
 

@@ -1,17 +1,13 @@
+import { useState } from 'react'
 import type { Finding, Plan, Weight } from '../../core/plan/types'
 import { wallName } from '../../core/words/plan-names'
+import { upperFirst } from '../../core/words/upper-first'
 import { useApp } from '../app-context'
-import { basisText } from '../basis'
-import { wallSheet } from '../paper/sheets'
+import { findingPlace } from '../paper/sheets'
 import { keyOf, words } from '../words'
+import { type Alike, alikeOf, type OneOf } from './alike'
+import { WEIGHT_WORDS, WEIGHTS } from './weights'
 
-const WEIGHTS: readonly Weight[] = ['stop', 'ask', 'warn', 'note']
-const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {
-  stop: 'Stop',
-  ask: 'Ask',
-  warn: 'Mind',
-  note: 'Note',
-}
 const MEANING: Readonly<Record<Weight, string>> = {
   stop: 'work does not go on until this is put right',
   ask: 'somebody has to settle this first',
@@ -22,25 +18,27 @@ const MEANING: Readonly<Record<Weight, string>> = {
 interface Props {
   readonly findings: readonly Finding[]
   readonly plan: Pick<Plan, 'walls' | 'units'>
+  /** Notes, and in the hand whatever neither stops the work nor can hurt someone, are one line until asked for. */
+  readonly folds?: boolean
 }
 
-/** Findings by weight, the gravest first; within a weight what can hurt someone first. */
-export function FindingList({ findings, plan }: Props) {
+/** Findings by weight, the gravest first; alike ones under one heading; within a weight what can hurt someone first. */
+export function FindingList({ findings, plan, folds = false }: Props) {
   return WEIGHTS.map((weight) => {
-    const group = findings
-      .filter((f) => f.weight === weight)
-      .sort((a, b) => Number(b.dangerous) - Number(a.dangerous) || (a.id < b.id ? -1 : 1))
-    if (group.length === 0) return null
+    const groups = alikeOf(findings, weight)
+    if (groups.length === 0) return null
     return (
       <section key={weight} className="finding-group">
         <h3>
           <span className={weight === 'stop' ? 'stop' : undefined}>{WEIGHT_WORDS[weight]}</span>{' '}
-          <span className="count">{group.length}</span>
+          <span className="count">{groups.reduce((sum, g) => sum + g.each.length, 0)}</span>
           <span className="quiet"> {MEANING[weight]}</span>
         </h3>
         <ul className="findings">
-          {group.map((f) => (
-            <OneFinding key={f.id} finding={f} plan={plan} />
+          {groups.map((group) => (
+            <li key={group.each.map((e) => e.finding.id).join()}>
+              {folds ? <Folded group={group} plan={plan} /> : <Open group={group} plan={plan} />}
+            </li>
           ))}
         </ul>
       </section>
@@ -48,20 +46,82 @@ export function FindingList({ findings, plan }: Props) {
   })
 }
 
-function OneFinding({ finding, plan }: { readonly finding: Finding; readonly plan: Props['plan'] }) {
+interface GroupProps {
+  readonly group: Alike
+  readonly plan: Props['plan']
+}
+
+function Open({ group, plan }: GroupProps) {
   return (
-    <li>
-      <div className="said">
-        {finding.dangerous && <p className="hurts">Can hurt someone.</p>}
-        <p>{words(finding.say)}</p>
-        {finding.ask !== null && <p className="who">{words(finding.ask)}</p>}
-        <WaysOut finding={finding.id} />
-      </div>
-      <div className="basis">
-        <Where finding={finding} plan={plan} />
-        <p>{basisText(finding.basis)}</p>
-      </div>
-    </li>
+    <>
+      <h4>
+        <Heading group={group} />
+      </h4>
+      <Body group={group} plan={plan} />
+    </>
+  )
+}
+
+const isInHand = () => window.matchMedia?.('(max-width: 48em)').matches ?? false
+
+function Folded({ group, plan }: GroupProps) {
+  const isGrave = group.weight === 'stop' || group.dangerous
+  const [isOpen] = useState(() => isGrave || (group.weight !== 'note' && !isInHand()))
+  return (
+    <details open={isOpen}>
+      <summary>
+        <h4>
+          <Heading group={group} />
+        </h4>
+      </summary>
+      <Body group={group} plan={plan} />
+    </details>
+  )
+}
+
+function Heading({ group }: { readonly group: Alike }) {
+  return (
+    <>
+      {group.heading}
+      {group.each.length > 1 && <span className="count"> ({group.each.length})</span>}
+      {group.dangerous && <span className="hurts">Can hurt someone.</span>}
+    </>
+  )
+}
+
+function Body({ group, plan }: GroupProps) {
+  const { each, common, commonAsk, basis } = group
+  const [only] = each
+  return (
+    <div className="said">
+      {each.length === 1 && only !== undefined ? (
+        <div data-finding={only.finding.id}>
+          <OneSaid one={only} plan={plan} />
+        </div>
+      ) : (
+        <ul className="places-of">
+          {each.map((one) => (
+            <li key={one.finding.id} data-finding={one.finding.id}>
+              <OneSaid one={one} plan={plan} />
+            </li>
+          ))}
+        </ul>
+      )}
+      {common !== '' && <p>{common}</p>}
+      {commonAsk !== null && <p className="who">{commonAsk}</p>}
+      <p className="basis">{basis}</p>
+    </div>
+  )
+}
+
+function OneSaid({ one, plan }: { readonly one: OneOf; readonly plan: Props['plan'] }) {
+  return (
+    <>
+      {one.own !== '' && <p>{one.own}</p>}
+      {one.ask !== null && <p className="who">{one.ask}</p>}
+      <WaysOut finding={one.finding.id} />
+      <Where finding={one.finding} plan={plan} />
+    </>
   )
 }
 
@@ -81,20 +141,30 @@ function WaysOut({ finding }: { readonly finding: string }) {
   )
 }
 
-/** Where it is, as a way to the drawing of that wall. */
-function Where({ finding: { where }, plan }: { readonly finding: Finding; readonly plan: Props['plan'] }) {
+/** Where it is, as a way to its place on the drawing of that wall. */
+function Where({ finding, plan }: { readonly finding: Finding; readonly plan: Props['plan'] }) {
+  const { where } = finding
   if (where === null) return null
-  const along = where.along === null ? '' : `, ${Math.round(where.along)} mm from its left corner`
-  const height = where.height === null ? '' : `, ${signed(where.height)} mm from the line`
+  const text = whereText(where, plan)
+  // Without a plan there is no sheet to lead to.
+  if (plan.walls.length === 0) return <p className="quiet">{upperFirst(text)}</p>
   return (
     <p>
-      <a href={`#paper/${wallSheet(where.wall)}`}>
-        {wallName(where.wall, plan)}
-        {along}
-        {height}
-      </a>
+      <a href={`#paper/${findingPlace(where.wall, finding.id)}`}>{text}</a>
     </p>
   )
+}
+
+/** "Hall partition, 2540 mm from its left corner, +392 mm from the line". */
+export function whereText(
+  { wall, along, height }: NonNullable<Finding['where']>,
+  plan: Pick<Plan, 'walls'>,
+): string {
+  return [
+    wallName(wall, plan),
+    ...(along === null ? [] : [`${Math.round(along)} mm from its left corner`]),
+    ...(height === null ? [] : [`${signed(height)} mm from the line`]),
+  ].join(', ')
 }
 
 function signed(mm: number): string {

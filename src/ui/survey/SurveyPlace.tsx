@@ -8,6 +8,7 @@ import { emptySurvey } from './empty-survey'
 import { Guide } from './Guide'
 import { MeasureNext } from './MeasureNext'
 import { NoOrder } from './NoOrder'
+import { RoomPlan } from './RoomPlan'
 
 export interface DemoKitchen {
   readonly name: string
@@ -15,43 +16,68 @@ export interface DemoKitchen {
   readonly text: () => Promise<string>
 }
 
-/** What was measured and what arrived: open a kitchen, see what is found and what to measure next. */
+/** What was measured and what arrived: what is found, what to measure next, and the files. */
 export function SurveyPlace({ demos }: { readonly demos: readonly DemoKitchen[] }) {
   const plan = useApp((s) => s.plan)
   const noPlan = useApp((s) => s.noPlan)
   const problems = useApp((s) => s.problems)
   const working = useApp((s) => s.working)
-  const isEmpty = plan === null ? !working : plan.walls.length === 0
+  const isEmpty = plan === null ? !working && noPlan === null : plan.walls.length === 0
+  const hasAnswer = noPlan !== null || (plan !== null && !isEmpty)
+  const files = <Files demos={demos} />
   return (
     <div className="page survey">
-      <section className="sheet">
+      <header className="survey-head">
         <h1>Survey and delivery</h1>
-        <ProblemList
-          title={
-            plan === null ? 'That file was refused.' : `That file was refused. ${plan.name} is still open.`
-          }
-          problems={problems}
-        />
-        <OpenLine demos={demos} />
-      </section>
+        {hasAnswer && (
+          <button type="button" className="link" onClick={toFiles}>
+            Open another kitchen
+          </button>
+        )}
+      </header>
+      <ProblemList
+        title={
+          plan === null ? 'That file was refused.' : `That file was refused. ${plan.name} is still open.`
+        }
+        problems={problems}
+      />
+      {!hasAnswer && files}
       {noPlan !== null && <NoOrder noPlan={noPlan} />}
-      {plan !== null && (
+      {plan !== null && !isEmpty && (
         <div className="two">
           <Found plan={plan} />
-          <MeasureNext plan={plan} />
+          <div className="beside">
+            <RoomPlan plan={plan} />
+            <MeasureNext plan={plan} />
+            {files}
+          </div>
         </div>
       )}
+      {plan !== null && isEmpty && <MeasureNext plan={plan} />}
       {isEmpty && <Guide />}
+      {noPlan !== null && files}
     </div>
   )
 }
 
-function OpenLine({ demos }: { readonly demos: readonly DemoKitchen[] }) {
+const FILES = 'kitchen-files'
+
+/** Down to the files, and into their heading, for who does not see them. */
+function toFiles() {
+  const heading = document.getElementById(FILES)
+  heading?.scrollIntoView({ block: 'start' })
+  heading?.focus({ preventScroll: true })
+}
+
+function Files({ demos }: { readonly demos: readonly DemoKitchen[] }) {
   const actions = useActions()
   const kitchen = useApp((s) => s.kitchen)
   const plan = useApp((s) => s.plan)
   return (
-    <>
+    <section className="sheet files">
+      <h2 id={FILES} tabIndex={-1}>
+        Kitchen files
+      </h2>
       <div className="choices">
         <OpenFile label="Open a kitchen file" onText={(text) => actions.open(text)} />
         {plan !== null && (
@@ -77,11 +103,11 @@ function OpenLine({ demos }: { readonly demos: readonly DemoKitchen[] }) {
             <button type="button" className="link" onClick={async () => actions.open(await demo.text())}>
               {demo.name}
             </button>
-            <span className="quiet"> {demo.about}</span>
+            <span className="quiet">{demo.about}</span>
           </li>
         ))}
       </ul>
-    </>
+    </section>
   )
 }
 
@@ -92,7 +118,7 @@ function Found({ plan }: { readonly plan: Plan }) {
       {plan.findings.length === 0 ? (
         <p>Nothing found wrong with what has been measured so far. That is not a promise.</p>
       ) : (
-        <FindingList findings={plan.findings} plan={plan} />
+        <FindingList findings={plan.findings} plan={plan} folds />
       )}
     </section>
   )
