@@ -23,9 +23,11 @@ const SETTLED: readonly Edit[] = [
   { set: 'walls.b.accessories.dishwasher-socket.along', to: { at: 1560 } },
   { set: 'walls.b.accessories.dishwasher-socket.standsProud', to: 20 },
   { set: 'appliances.hob-1.clearAbove', to: 650 },
+  { set: 'appliances.hob-1.clearFrom', to: 'worktop' },
   { set: 'appliances.hob-1.clearTall', to: 200 },
   { set: 'appliances.hob-1.below', to: 50 },
   { set: 'appliances.hood-1.clearAbove', to: 650 },
+  { set: 'appliances.hood-1.clearFrom', to: 'worktop' },
   { set: 'units.base-3.drawers.drawer-top.boxTop', to: 40 },
 ]
 
