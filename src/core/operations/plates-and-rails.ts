@@ -1,3 +1,4 @@
+import { valueOf } from '../figure'
 import type { Operation, RailPlan } from '../plan/types'
 import { drillFor, drillingCautions, stepsCautions } from './cautions'
 import { type FittedUnit, type Job, listed } from './job'
@@ -94,14 +95,30 @@ function railFacts(rail: RailPlan): readonly string[] {
   return [`rails.${rail.rail}`, `rails.${rail.rail}.units`]
 }
 
+/** Which rail it is: the one of its wall, or where a wall has several, the one from its first unit to its last. */
+function whichRail(job: Job, rail: RailPlan): { key: string; values: Readonly<Record<string, string>> } {
+  const wall = job.wallName(rail.wall)
+  const isOnly = job.context.rails.filter((other) => other.wall === rail.wall).length < 2
+  const left = (id: string) => {
+    const unit = job.unit(id)
+    return unit === undefined ? 0 : (valueOf(unit.plan.left) ?? 0)
+  }
+  const units = [...rail.units].sort((a, b) => left(a) - left(b) || (a < b ? -1 : 1))
+  const [first, last] = [units[0], units.at(-1)]
+  if (isOnly || first === undefined || last === undefined) return { key: 'title', values: { wall } }
+  const names = { first: job.name(first), last: job.name(last) }
+  return { key: first === last ? 'title.of-one' : 'title.of-several', values: names }
+}
+
 function drillRail(job: Job, rail: RailPlan): Operation {
+  const which = whichRail(job, rail)
   const holes = job.holesFor(rail.rail, 'rail')
   const wall = job.wall(rail.wall)
   return operation(job, {
     kind: 'drill-rail',
     on: [rail.rail],
     stage: 'wall-units',
-    title: told('drill-rail', 'title', { wall: job.wallName(rail.wall) }),
+    title: told('drill-rail', which.key, which.values),
     does: [...holeSentences(job, 'drill-rail', holes), ...when(holes.length > 0, told('drill', 'no-deeper'))],
     figures: holeFigures(job, holes),
     checks: [check(`drill-rail.${rail.rail}`, 'rail-holes-on-marks', {}, usual(0), TOLERANCE.holePlace)],
@@ -118,12 +135,13 @@ function drillRail(job: Job, rail: RailPlan): Operation {
 
 function fixRail(job: Job, rail: RailPlan): Operation {
   const wall = job.wallName(rail.wall)
+  const which = whichRail(job, rail)
   const holes = job.holesFor(rail.rail, 'rail')
   return operation(job, {
     kind: 'fix-rail',
     on: [rail.rail],
     stage: 'wall-units',
-    title: told('fix-rail', 'title', { wall }),
+    title: told('fix-rail', which.key, which.values),
     does: [
       toldFigure('fix-rail', 'ends', { from: rail.from, to: rail.to, wall }),
       toldFigure('fix-rail', 'edge', { edge: rail.edge }),

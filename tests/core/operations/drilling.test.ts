@@ -79,6 +79,18 @@ describe('a rail on studs', () => {
     expect(saidBy(work, 'fix-rail:rail-1')).toContain('Screw: 5 × 50 mm wood screws, one in each hole (5).')
   })
 
+  test('two rails on one wall are told apart by the units they carry', () => {
+    const titles = work
+      .filter((o) => o.kind === 'drill-rail' || o.kind === 'fix-rail')
+      .map((o) => say(o.title))
+    expect([...titles].sort()).toEqual([
+      'Drill for the rail from wall unit 1 to wall unit 3',
+      'Drill for the rail of wall unit 4',
+      'Fix the rail from wall unit 1 to wall unit 3',
+      'Fix the rail of wall unit 4',
+    ])
+  })
+
   test('the trace counts only holes that are to be drilled', () => {
     // Wall a: 5 + 2 of the rails, 8 second, 6 brackets, 2 restraints: 23; two more are refused.
     expect(saidBy(work, 'trace:a').join(' ')).toContain('its holes (23)')

@@ -88,9 +88,13 @@ export const drillingWords = {
   'operation.fix-plates.where-the-level-lies.cleat': 'Lay the level along its top edge.',
 
   'operation.drill-rail.title': 'Drill for the rail on {wall}',
+  'operation.drill-rail.title.of-one': 'Drill for the rail of {first}',
+  'operation.drill-rail.title.of-several': 'Drill for the rail from {first} to {last}',
   'operation.drill-rail.no-hole': 'There is no hole here yet that may be drilled. Stop, and see why.',
 
   'operation.fix-rail.title': 'Fix the rail on {wall}',
+  'operation.fix-rail.title.of-one': 'Fix the rail of {first}',
+  'operation.fix-rail.title.of-several': 'Fix the rail from {first} to {last}',
   'operation.fix-rail.ends': 'Cut the rail to run from {from} to {to} from the left corner of {wall}.',
   'operation.fix-rail.ends.unknown': 'How long the rail is on {wall} is not known yet.',
   'operation.fix-rail.edge': 'Its hook-on edge goes {edge:signed} from the line.',
