@@ -32,6 +32,7 @@ export function obligations(c: Case): readonly Must[] {
     ...joints(c),
     ...afterSecuring(c),
     ...holdPoint(c),
+    ...carryingPanels(c),
     ...geometry(c),
     ...wishes(c),
     ...snagLast(c),
@@ -231,6 +232,19 @@ function holdPoint(c: Case): readonly Must[] {
     }),
     ...c.given.worktops.map((w) => must('hold point before worktop', 'prove:room', `worktop:${w.id}`)),
   ]
+}
+
+/** Where a worktop ends over an appliance, the panel beside it is all that holds it up there. */
+function carryingPanels(c: Case): readonly Must[] {
+  const isSpace = (id: string) => c.given.units.some((u) => u.id === id && u.kind === 'appliance-space')
+  const panels = c.given.finishing.filter(
+    (f) => f.kind === 'end-panel' && f.of.length > 0 && f.of.every(isSpace),
+  )
+  return panels.flatMap((f) =>
+    c.given.worktops
+      .filter((w) => w.over.some((id) => f.of.includes(id)))
+      .map((w) => must('panel before the worktop it carries', `panel:${f.id}`, `worktop:${w.id}`)),
+  )
 }
 
 /** A unit that would stand in the way of another goes in after it, and off the floor another is stood up over. */

@@ -124,10 +124,15 @@ function bayValue(plan: Plan, appliance: string, corner: string): number | null 
 }
 
 /** The demand that a plinth covers the gap stands on the lowest floor at its line: its upper limit less the board. */
+/** The lowest floor at any plinth: what the demands that plinths make of heights say of it. */
 function plinthLow(plan: Plan): number | null {
-  const demand = plan.heights.demands.find((d) => d.id.startsWith('plinth-cover:'))
-  const high = demand?.max === null ? null : value(demand?.max)
-  return high === null ? null : high - 160
+  const demands = plan.heights.demands.filter((d) => d.id.startsWith('plinth-cover:'))
+  return least(
+    demands.map(({ because }) => {
+      const floor = because.values['floor']
+      return typeof floor === 'object' ? value(floor) : null
+    }),
+  )
 }
 
 function lineHeight(plan: Plan, of: string): number | null {

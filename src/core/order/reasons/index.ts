@@ -22,6 +22,7 @@ import { lineBeforeMarks } from './line-before-marks'
 import { linesBeforePlacing } from './lines-before-placing'
 import { outwardAlongRun } from './outward-along-run'
 import { ownSteps } from './own-steps'
+import { panelCarriesWorktop } from './panel-carries-worktop'
 import { panelsAfterRun } from './panels-after-run'
 import { pathBlocked } from './path-blocked'
 import { platesBeforeHung } from './plates-before-hung'
@@ -88,6 +89,7 @@ export const ORDER_RULES: readonly OrderRule[] = [
   joinsOutward,
   fillerBeforeNext,
   joinBeforeFix,
+  panelCarriesWorktop,
   panelsAfterRun,
   heavyBeforeFronts,
   frontsBeforeCornice,

@@ -5,6 +5,7 @@ import type { Job } from '../../operations/job'
 import type { OrderReason } from '../../plan/types'
 import { because, practice, reason } from '../reason'
 import type { Work } from '../work'
+import { carries } from './panel-carries-worktop'
 import type { OrderRule } from './rule'
 
 const COST = 15
@@ -15,7 +16,7 @@ export const panelsAfterRun: OrderRule = (job, work) =>
     .filter((part) => operationKindFor(part) === 'panel')
     .flatMap((part) => [
       ...(fillerPlace(job, part) === null ? afterRun(job, work, part) : []),
-      ...beforeWorktop(job, work, part),
+      ...(carries(job, part) ? [] : beforeWorktop(job, work, part)),
     ])
 
 const partFacts = (part: FinishingPart) => [

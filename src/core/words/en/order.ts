@@ -228,6 +228,10 @@ export const orderWords = {
     '{part} stands between {first} and {next}: it is in before {next} is pushed home.',
   'because.join-before-fix': '{left} and {right} are joined at {at} before a screw can pull {unit} crooked.',
   'because.join-before-fix.unknown': '{left} and {right} are joined before a screw can pull {unit} crooked.',
+  'because.panel-carries-worktop':
+    '{part} stands first: beside the appliance it alone carries {worktop}, {thickness} thick.',
+  'because.panel-carries-worktop.unknown':
+    '{part} stands first: beside the appliance it alone carries {worktop}.',
   'because.panels-after-run': '{part} waits until {unit}, up to {right}, no longer moves.',
   'because.panels-after-run.unknown': '{part} waits until {unit} no longer moves.',
   'because.panels-after-run.worktop': '{part} is in before {worktop}, {thickness} thick, meets it.',
