@@ -1,8 +1,9 @@
 import { lazy, Suspense, useState } from 'react'
 import type { Operation, Plan } from '../core/plan/types'
 import type { Look } from '../scene/camera/look'
+import type { WalkthroughProps } from '../scene/Walkthrough'
 import { indexOf } from '../state/store'
-import { useApp } from '../ui/app-context'
+import { useActions, useApp } from '../ui/app-context'
 import { LookRound } from './LookRound'
 import { asChosen, turned, useDrag } from './look-round'
 import { PictureGuard } from './PictureGuard'
@@ -11,7 +12,14 @@ import { useReducedMotion } from './reduced-motion'
 import { useMotion } from './use-motion'
 import { hasWebGl } from './webgl'
 
-const Walkthrough = lazy(() => import('../scene/Walkthrough').then((m) => ({ default: m.Walkthrough })))
+/** The 3D part, and with it the words it shows at the places of what has been found. */
+const Walkthrough = lazy(async () => {
+  const [{ Walkthrough: Scene }, { headingOf }] = await Promise.all([
+    import('../scene/Walkthrough'),
+    import('../ui/findings/headings'),
+  ])
+  return { default: (props: WalkthroughProps) => <Scene {...props} headingOf={headingOf} /> }
+})
 
 /** The picture beside the slip: the 3D view, loaded late, or the wall drawing where there is none. */
 export function Stage() {
@@ -46,15 +54,28 @@ function Picture({ plan, operation, index }: PictureProps) {
   const { t, again, turnOver } = useMotion(operation.id, moves, reducedMotion)
   const [look, setLook] = useLook(operation.id)
   const drag = useDrag(look, setLook)
+  const actions = useActions()
+  const finding = useApp((s) => s.finding)
   return (
     <>
-      <div className="picture" aria-hidden="true" {...drag}>
-        <Walkthrough plan={plan} index={index} t={t} reducedMotion={reducedMotion} look={look} />
+      <div className="picture" {...drag}>
+        <Walkthrough
+          plan={plan}
+          index={index}
+          t={t}
+          reducedMotion={reducedMotion}
+          look={look}
+          finding={finding}
+          onFinding={actions.openFinding}
+        />
       </div>
       <LookRound
-        isTurned={look !== asChosen}
+        isTurned={look !== asChosen || finding?.isLookedAt === true}
         onTurn={(turn, tip, closer) => setLook(turned(look, turn, tip, closer))}
-        onReset={() => setLook(asChosen)}
+        onReset={() => {
+          setLook(asChosen)
+          actions.lookAtFinding(null)
+        }}
         onAgain={moves && !reducedMotion ? again : null}
         onTurnOver={moves && reducedMotion ? turnOver : null}
         isAtEnd={t >= 1}

@@ -3,8 +3,9 @@ import type { AppActions } from '../state/actions'
 import { type AppStore, PLACES } from '../state/store'
 
 /**
- * Follows the address: `#rehearse/<operation>`, `#paper/<sheet>`, `#day`, `#survey`. Stepping writes the operation back
- * into it without adding to the history, so that a reload or a sent link comes back to the same step.
+ * Follows the address: `#rehearse/<operation>`, `#rehearse/<operation>/<finding>`, `#paper/<sheet>`, `#day`, `#survey`.
+ * Stepping writes the operation back into it without adding to the history, so that a reload or a sent link comes back to
+ * the same step.
  */
 export function useAddress(store: AppStore, actions: AppActions): void {
   useEffect(() => {
@@ -18,7 +19,7 @@ export function useAddress(store: AppStore, actions: AppActions): void {
       if (place === 'paper' && detail !== '') actions.showSheet(detail)
       if (place === 'rehearse' && detail !== '') {
         wanted = store.getState().plan === null ? detail : null
-        actions.goToOperation(detail)
+        goTo(actions, detail)
       }
     }
     const write = () => {
@@ -26,7 +27,7 @@ export function useAddress(store: AppStore, actions: AppActions): void {
       if (plan !== null && wanted !== null) {
         const id = wanted
         wanted = null
-        actions.goToOperation(id)
+        goTo(actions, id)
         return
       }
       if (plan === null || place !== 'rehearse' || at === null) return
@@ -41,6 +42,13 @@ export function useAddress(store: AppStore, actions: AppActions): void {
       window.removeEventListener('hashchange', follow)
     }
   }, [store, actions])
+}
+
+/** To an operation, and to a finding at it where one is named. */
+function goTo(actions: AppActions, detail: string): void {
+  const [operation = '', ...finding] = detail.split('/')
+  actions.goToOperation(operation)
+  if (finding.length > 0) actions.lookAtFinding(finding.join('/'))
 }
 
 function readHash(): string {

@@ -6,12 +6,13 @@ import { Carried } from './Carried'
 import { CameraRig } from './camera/CameraRig'
 import type { View } from './camera/choose-view'
 import { Drawing, type IdPicture } from './Drawing'
+import type { Flag } from './labels/flags-of'
 import { LabelRig } from './labels/LabelRig'
 import type { Label } from './labels/labels-of'
 import { obstaclesOf } from './labels/obstacles-of'
 import type { RoomShape } from './room-shape'
 import { partsIn } from './sketch'
-import { isArriving, movingUnit, sketchScene } from './sketch-scene'
+import { type Found, isArriving, movingUnit, sketchScene } from './sketch-scene'
 
 export interface SceneContentProps {
   readonly plan: Plan
@@ -20,6 +21,8 @@ export interface SceneContentProps {
   readonly room: RoomShape
   readonly view: View
   readonly labels: readonly Label[]
+  readonly found: Found
+  readonly flags: readonly Flag[]
   readonly layer: RefObject<HTMLDivElement | null>
   /** The camera jumps to each view. */
   readonly isStill: boolean
@@ -34,7 +37,7 @@ const METRES = 0.001
 
 /** What is in the canvas: the drawing of one operation, the unit on its way, the camera and the texts' places. */
 export function SceneContent(props: SceneContentProps) {
-  const { plan, index, t, room, view, labels, layer, isStill, onParts } = props
+  const { plan, index, t, room, view, labels, found, flags, layer, isStill, onParts } = props
   const invalidate = useThree((s) => s.invalidate)
   const hiddenKey = view.hidden.join(' ')
   const standing = useStanding(plan, index, t)
@@ -43,8 +46,15 @@ export function SceneContent(props: SceneContentProps) {
   const isNearlyThere = isArriving(moving)
   const scene = useMemo(
     () =>
-      sketchScene(plan, still, room, new Set(hiddenKey === '' ? [] : hiddenKey.split(' ')), isNearlyThere),
-    [plan, still, room, hiddenKey, isNearlyThere],
+      sketchScene(
+        plan,
+        still,
+        room,
+        new Set(hiddenKey === '' ? [] : hiddenKey.split(' ')),
+        isNearlyThere,
+        found,
+      ),
+    [plan, still, room, hiddenKey, isNearlyThere, found],
   )
   const parts = useMemo(
     () => partsIn(scene.moving === null ? [scene.still] : [scene.still, scene.moving.sketch]),
@@ -65,7 +75,7 @@ export function SceneContent(props: SceneContentProps) {
   return (
     <>
       <CameraRig framing={view} isStill={isStill} />
-      <LabelRig labels={labels} obstacles={obstacles} overlay={layer} />
+      <LabelRig labels={labels} flags={flags} obstacles={obstacles} overlay={layer} />
       <group name="room" rotation={[...UPRIGHT]} scale={METRES}>
         <Drawing sketch={scene.still} idPicture={idPicture} />
         {scene.moving !== null && moving !== null && (

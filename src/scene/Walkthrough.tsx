@@ -8,11 +8,14 @@ import { say } from '../core/words/say'
 import { ContextWatch } from './ContextWatch'
 import type { Framing } from './camera/frame-view'
 import { asChosen, canBeDrawn, fixedView, type Look, turnedView } from './camera/look'
+import { viewOfSpot } from './camera/look-at'
 import { roundedAspect, viewsOf } from './camera/views'
 import { FrameWatch } from './FrameWatch'
+import { flagsOf } from './labels/flags-of'
 import { LabelLayer } from './labels/LabelLayer'
 import { labelsOf } from './labels/labels-of'
 import { palette } from './palette'
+import { findingSpots, letteredFindings } from './parts/findings'
 import { SceneContent, useStanding } from './SceneContent'
 import { useBoxSize } from './use-box-size'
 import { hasWebGl } from './web-gl'
@@ -39,9 +42,18 @@ export interface WalkthroughProps {
   readonly look?: Look
   /** A camera that is given instead of chosen, millimetres in the room's frame. */
   readonly camera?: Framing
+  /** The finding that is open beside the picture, and whether the picture turns to its place. */
+  readonly finding?: { readonly id: string; readonly isLookedAt: boolean } | null
+  /** Opens the finding of a flag. */
+  readonly onFinding?: (finding: string) => void
+  /** A few words for a rule, to be shown at its flag. */
+  readonly headingOf?: (rule: string) => string
   /** Every part in its own flat colour (see ids.ts), without texts; `only` draws just those parts. */
   readonly idBuffer?: { readonly only?: readonly string[] }
 }
+
+const nobody = () => {}
+const asNamed = (rule: string) => rule.replaceAll('-', ' ')
 
 /** The room while one operation is under way: draws what the plan says and decides nothing. */
 export function Walkthrough(props: WalkthroughProps) {
@@ -61,6 +73,7 @@ function Note({ text }: { text: string }) {
 
 function Picture(props: WalkthroughProps) {
   const { plan, index, t, reducedMotion, onReady, idBuffer, display = 'mm', look = asChosen, camera } = props
+  const { finding = null, onFinding = nobody, headingOf = asNamed } = props
   const box = useRef<HTMLDivElement>(null)
   const layer = useRef<HTMLDivElement>(null)
   const size = useBoxSize(box)
@@ -70,20 +83,37 @@ function Picture(props: WalkthroughProps) {
 
   const aspect = size === null ? null : roundedAspect(size.width, size.height)
   const views = useMemo(() => (aspect === null ? null : viewsOf(plan, aspect)), [plan, aspect])
-  const view = useMemo(() => {
-    if (views === null) return null
-    return camera === undefined
-      ? turnedView(views.at(index), look, views.room)
-      : fixedView(camera, views.room)
-  }, [views, index, look, camera])
   const standing = useStanding(plan, index, t)
+  const open = finding?.id ?? null
+  const found = useMemo(
+    () => ({ lettered: letteredFindings(plan, standing.operation, open), open }),
+    [plan, standing.operation, open],
+  )
+  const lookedAt = finding?.isLookedAt === true ? open : null
+  // A finding is looked at where it is as the step begins, so that nothing turns while a part is on its way.
+  const start = useStanding(plan, index, 0)
+  const view = useMemo(() => {
+    if (views === null || aspect === null) return null
+    const { room } = views
+    if (camera !== undefined) return fixedView(camera, room)
+    const chosen = views.at(index)
+    const all = lookedAt === null ? [] : findingSpots(plan, start, found.lettered, room, new Set())
+    const spot = all.find((s) => s.finding.id === lookedAt)
+    return turnedView(spot === undefined ? chosen : viewOfSpot(chosen, spot, room, aspect), look, room)
+  }, [views, index, look, camera, aspect, lookedAt, plan, start, found])
+  const isIdPicture = idBuffer !== undefined
   const labels = useMemo(
     () =>
-      view === null || views === null || idBuffer !== undefined
+      view === null || views === null || isIdPicture
         ? []
         : labelsOf(plan, standing, view, views.room, display),
-    [plan, standing, view, views, display, idBuffer],
+    [plan, standing, view, views, display, isIdPicture],
   )
+  const flags = useMemo(() => {
+    if (view === null || views === null || isIdPicture) return []
+    const spots = findingSpots(plan, standing, found.lettered, views.room, new Set(view.hidden))
+    return flagsOf(spots, open, headingOf)
+  }, [plan, standing, view, views, found, open, headingOf, isIdPicture])
   const onParts = useCallback((names: readonly string[]) => {
     parts.current = names
   }, [])
@@ -104,6 +134,7 @@ function Picture(props: WalkthroughProps) {
     <div className="scene" ref={box} data-operation={standing.operation?.id ?? ''}>
       {view !== null && views !== null && (
         <Canvas
+          aria-hidden="true"
           key={idBuffer === undefined ? 'picture' : 'ids'}
           frameloop="demand"
           flat
@@ -123,6 +154,8 @@ function Picture(props: WalkthroughProps) {
             room={views.room}
             view={view}
             labels={labels}
+            found={found}
+            flags={flags}
             layer={layer}
             isStill={reducedMotion || camera !== undefined}
             idPicture={idBuffer ?? null}
@@ -132,7 +165,7 @@ function Picture(props: WalkthroughProps) {
           <FrameWatch onFrame={onFrame} />
         </Canvas>
       )}
-      <LabelLayer labels={labels} layer={layer} />
+      <LabelLayer labels={labels} flags={flags} layer={layer} onFinding={onFinding} />
       {isLost && (
         <p className="scene-note" role="status">
           {say(message('scene.context-lost'))}

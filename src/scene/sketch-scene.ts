@@ -6,6 +6,7 @@ import { sketchAccessories } from './parts/accessories'
 import { sketchBands } from './parts/bands'
 import { sketchBlocks } from './parts/blocks'
 import { dimensionsOf, sketchDimensions } from './parts/dimension'
+import { type FindingSpot, findingSpots, type Lettered, sketchFindings } from './parts/findings'
 import { sketchFittedParts } from './parts/fitted-parts'
 import { holePlace } from './parts/hole-place'
 import { sketchHoles } from './parts/holes'
@@ -45,6 +46,13 @@ export function isCutAway(unit: StandingUnit, hidden: ReadonlySet<string>): bool
   return hidden.has(unit.unit.wall) && unit.unit.kind !== 'island' && !unit.isInHand && !unit.isHeld
 }
 
+/** What has been found that is shown with an operation, and which of it is open beside the picture. */
+export interface Found {
+  readonly lettered: readonly Lettered[]
+  readonly open: string | null
+}
+export const nothingFound: Found = { lettered: [], open: null }
+
 /**
  * Sketches an operation. `standing` is the room at its start, or at its end; the unit on its way is drawn apart from it,
  * and only whether it is arriving changes what keeps still.
@@ -55,6 +63,7 @@ export function sketchScene(
   room: RoomShape,
   hidden: ReadonlySet<string>,
   isNearlyThere = false,
+  found: Found = nothingFound,
 ): SceneSketch {
   const still = newSketch()
   sketchRoom(still, room, hidden)
@@ -88,9 +97,20 @@ export function sketchScene(
   sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
   sketchFittedParts(still, withoutCutAway(plan, standing, hidden), room)
   sketchDimensions(still, dimensionsOf(plan, standing, room))
+  const spots = findingSpots(plan, standing, found.lettered, room, hidden)
+  const isCarried = (spot: FindingSpot) => spot.unit !== null && spot.unit === moving?.unit.unit
+  sketchFindings(
+    still,
+    spots.filter((s) => !isCarried(s)),
+    found.open,
+  )
   if (moving === null) return { still, moving: null }
 
   const own = newSketch()
+  const home = withOwnFrame(moving)
+  const carried = { ...standing, units: standing.units.map((u) => (u === moving ? home : u)) }
+  const onIt = findingSpots(plan, carried, found.lettered, room, hidden).filter(isCarried)
+  sketchFindings(own, onIt, found.open)
   sketchUnitBody(own, moving.unit, ownPlace, { isInHand: true, hasShelves: moving.shelves === 'in' })
   if (hasRoomForLegs(moving, room)) sketchLegs(own, moving, ownPlace)
   return { still, moving: { unit: moving.unit.unit, sketch: own } }
@@ -125,6 +145,13 @@ function hasRoomForLegs({ unit, pose, tilt, legs }: StandingUnit, room: RoomShap
   )
   return pose.z - longest > room.floorOr(pose) - 25
 }
+
+/** The unit in a frame of its own, which runs the ways the room's does at yaw 0. */
+const withOwnFrame = (moving: StandingUnit): StandingUnit => ({
+  ...moving,
+  pose: { x: 0, y: 0, z: 0, yaw: 0 },
+  tilt: null,
+})
 
 /** Right-handed own frame of the travelling unit: x along its width, y behind its back, z up. */
 const ownPlace: Place = (x, y, z) => [x, -y, z]

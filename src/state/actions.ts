@@ -26,6 +26,10 @@ export interface AppActions {
   step(by: number): void
   goToIndex(index: number): void
   goToOperation(id: string): void
+  /** Opens a finding beside the picture; the picture stays as it is. */
+  openFinding(id: string): void
+  /** Opens a finding at an operation, and turns the picture to its place; null: the picture turns back. */
+  lookAtFinding(id: string | null, operation?: string): void
   showSheet(sheet: string): void
   /** Writes one thing down in the day log; nothing is ever taken out of it. */
   log(entry: NewEntry): void
@@ -58,7 +62,15 @@ export function makeActions(store: AppStore, start: () => PlanWorker, now: () =>
     go: (place) => set((s) => ({ place, problems: s.plan === null ? s.problems : [] })),
     step: (by) => set((s) => goTo(s, indexOf(s) + by)),
     goToIndex: (index) => set((s) => goTo(s, index)),
-    goToOperation: (id) => set((s) => (s.plan?.operations.some((o) => o.id === id) ? { at: id } : {})),
+    goToOperation: (id) =>
+      set((s) => (s.plan?.operations.some((o) => o.id === id) ? { at: id, finding: null } : {})),
+    openFinding: (id) => set({ finding: { id, isLookedAt: false } }),
+    lookAtFinding: (id, operation) =>
+      set((s) => {
+        if (id === null) return { finding: s.finding === null ? null : { ...s.finding, isLookedAt: false } }
+        if (!s.plan?.findings.some((f) => f.id === id)) return {}
+        return { at: operation ?? s.at, finding: { id, isLookedAt: true } }
+      }),
     showSheet: (sheet) => set({ sheet }),
     log(entry) {
       const { kitchen, log } = current()

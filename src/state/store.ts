@@ -45,6 +45,8 @@ export interface AppState extends Documents {
   readonly place: PlaceName
   /** The operation at the hook, by id, so that it stays at the hook when the plan is renewed. */
   readonly at: string | null
+  /** The finding that is open beside the picture, and whether the picture has turned to it. */
+  readonly finding: { readonly id: string; readonly isLookedAt: boolean } | null
   /** The sheet in front, by its id: `wall:<id>`, or one of the others. */
   readonly sheet: string | null
 }
@@ -61,6 +63,7 @@ export const initialState: AppState = {
   broken: null,
   place: 'rehearse',
   at: null,
+  finding: null,
   sheet: null,
 }
 
@@ -82,7 +85,7 @@ export function indexOf(state: Pick<AppState, 'plan' | 'at'>): number {
 export function received(state: AppState, outcome: Outcome, kitchen: unknown): Partial<AppState> {
   const settled = { working: false, pending: null }
   if (outcome.kind === 'refused') return { ...settled, problems: outcome.problems }
-  const documents = { kitchen, log: state.pending?.log ?? state.log, problems: [], ways: {} }
+  const documents = { kitchen, log: state.pending?.log ?? state.log, problems: [], ways: {}, finding: null }
   if (outcome.kind === 'no-order') return { ...settled, ...documents, noPlan: outcome.noPlan, plan: null }
   const still = outcome.plan.operations.some((o) => o.id === state.at)
   const at = still ? state.at : (outcome.plan.operations[0]?.id ?? null)
@@ -93,7 +96,7 @@ export function received(state: AppState, outcome: Outcome, kitchen: unknown): P
 export function goTo(state: AppState, index: number): Partial<AppState> {
   const operations = state.plan?.operations ?? []
   const to = operations[Math.max(0, Math.min(operations.length - 1, index))]
-  return to === undefined ? {} : { at: to.id }
+  return to === undefined ? {} : { at: to.id, finding: null }
 }
 
 /** Appends an entry to the day log under the next free number. */

@@ -7,6 +7,7 @@ import { extentOf, roomPoint } from '../../src/core/plan/travel-path'
 import type { Plan } from '../../src/core/plan/types'
 import { makeViews } from '../../src/scene/camera/views'
 import { SceneContent } from '../../src/scene/SceneContent'
+import { nothingFound } from '../../src/scene/sketch-scene'
 import { sampleIndex, samplePlan } from '../support/sample-plan'
 
 /** @react-three/fiber 9 makes a THREE.Clock at every start, and three says each time that it is old. */
@@ -33,6 +34,8 @@ function scene(id: string, t: number, plan: Plan = samplePlan, onParts?: (parts:
       room={views.room}
       view={views.at(index < 0 ? plan.operations.length : index)}
       labels={[]}
+      found={nothingFound}
+      flags={[]}
       layer={createRef<HTMLDivElement>()}
       isStill
       idPicture={null}

@@ -48,8 +48,8 @@ describe('what came of the documents asked for', () => {
 })
 
 test('the hook stops at both ends', () => {
-  expect(goTo(before, -3)).toEqual({ at: 'a' })
-  expect(goTo(before, 99)).toEqual({ at: 'c' })
+  expect(goTo(before, -3)).toEqual({ at: 'a', finding: null })
+  expect(goTo(before, 99)).toEqual({ at: 'c', finding: null })
   expect(goTo({ ...before, plan: null }, 1)).toEqual({})
 })
 

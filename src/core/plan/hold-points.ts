@@ -1,7 +1,7 @@
 import type { Finding, Operation, Stage } from './types'
 
 /** Work that only looks, measures or marks: a finding about a unit does not stop it. */
-const LOOKING: readonly Stage[] = ['check-delivery', 'make-safe', 'survey', 'set-out']
+export const LOOKING: readonly Stage[] = ['check-delivery', 'make-safe', 'survey', 'set-out']
 
 /** Whether an operation does something to what a finding is about. */
 function bearsOn(operation: Operation, finding: Finding): boolean {

@@ -2,6 +2,7 @@ import { useFrame, useThree } from '@react-three/fiber'
 import { type RefObject, useEffect, useRef } from 'react'
 import { type Camera, Vector3 } from 'three'
 import type { RoomPoint } from '../../core/plan/types'
+import type { Flag } from './flags-of'
 import type { Label } from './labels-of'
 import {
   type Placed,
@@ -25,6 +26,8 @@ export interface LabelObstacles {
 /** Half the size of a round mark, px. */
 const MARK = 8
 const MARGIN = 6
+/** A flag stands clear of the outline round its spot, px. */
+const FLAG_LIFT = 10
 const scratch = new Vector3()
 
 /** Millimetres of the room to pixels of the picture; null behind the eye. */
@@ -41,18 +44,20 @@ function isSpot(spot: Spot | null): spot is Spot {
 /** After each frame puts every text of the overlay where it belongs; one overlay, no text in the 3D. */
 export function LabelRig({
   labels,
+  flags,
   obstacles,
   overlay,
 }: {
   labels: readonly Label[]
+  flags: readonly Flag[]
   obstacles: LabelObstacles
   overlay: RefObject<HTMLDivElement | null>
 }) {
   const invalidate = useThree((s) => s.invalidate)
   const sizes = useRef(new Map<string, { width: number; height: number }>())
   useEffect(() => {
-    if (labels.length >= 0) invalidate()
-  }, [labels, invalidate])
+    if (labels.length >= 0 && flags.length >= 0) invalidate()
+  }, [labels, flags, invalidate])
 
   useFrame(({ camera, size }) => {
     const layer = overlay.current
@@ -61,6 +66,15 @@ export function LabelRig({
     const nodes = new Map(
       [...layer.querySelectorAll<HTMLElement>('[data-label]')].map((n) => [n.dataset['label'] ?? '', n]),
     )
+    const flagged = flags.flatMap((flag): Wanted[] => {
+      const node = nodes.get(flag.id)
+      const anchor = shown(flag.spot.at)
+      if (node === undefined || anchor === null) return []
+      const { offsetWidth: width, offsetHeight: height } = node
+      return [
+        { id: flag.id, width, height, anchors: [anchor], likes: 'above', lift: FLAG_LIFT, hasLeader: true },
+      ]
+    })
     const wanted = labels.flatMap((label): Wanted[] => {
       const node = nodes.get(label.id)
       if (node === undefined) return []
@@ -93,7 +107,14 @@ export function LabelRig({
       return from == null || to == null ? [] : [{ from, to, of: label.id }]
     })
     const bounds = { x: MARGIN, y: MARGIN, width: size.width - 2 * MARGIN, height: size.height - 2 * MARGIN }
-    write(layer, nodes, placeLabels(wanted, bounds, marks, [...edges, ...lines]))
+    // What the step is about is written first, then the flags, then the rest.
+    const strong = new Set(labels.filter((l) => l.isStrong).map((l) => l.id))
+    const inOrder = [
+      ...wanted.filter((w) => strong.has(w.id)),
+      ...flagged,
+      ...wanted.filter((w) => !strong.has(w.id)),
+    ]
+    write(layer, nodes, bounds.width, placeLabels(inOrder, bounds, marks, [...edges, ...lines]))
   }, -1)
   return null
 }
@@ -134,12 +155,20 @@ function sizeOf(
   return size
 }
 
-function write(layer: HTMLElement, nodes: ReadonlyMap<string, HTMLElement>, placed: readonly Placed[]): void {
+function write(
+  layer: HTMLElement,
+  nodes: ReadonlyMap<string, HTMLElement>,
+  width: number,
+  placed: readonly Placed[],
+): void {
   const at = new Map(placed.map((p) => [p.id, p]))
   for (const [id, node] of nodes) {
     const p = at.get(id)
     node.style.visibility = p === undefined ? 'hidden' : 'visible'
-    if (p !== undefined) node.style.transform = `translate(${p.x.toFixed(1)}px, ${p.y.toFixed(1)}px)`
+    if (p === undefined) continue
+    node.style.transform = `translate(${p.x.toFixed(1)}px, ${p.y.toFixed(1)}px)`
+    // What is said at a flag goes where there is room for it.
+    node.dataset['side'] = p.x > width / 2 ? 'left' : 'right'
   }
   for (const line of layer.querySelectorAll<SVGLineElement>('[data-leader]')) {
     const leader = at.get(line.dataset['leader'] ?? '')?.leader ?? null
