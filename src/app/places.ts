@@ -6,6 +6,8 @@ const day = () => import('../ui/day/OnTheDay')
 const survey = () => import('../ui/survey/SurveyPlace')
 const flat = () => import('../ui/rehearse/FlatPicture')
 const standsOn = () => import('../ui/rehearse/StandsOn')
+const whyAnswer = () => import('../ui/rehearse/WhyAnswer')
+const stepFindings = () => import('../ui/rehearse/StepFindings')
 
 export const OnPaper = lazy(() => paper().then((m) => ({ default: m.OnPaper })))
 export const OnTheDay = lazy(() => day().then((m) => ({ default: m.OnTheDay })))
@@ -14,7 +16,8 @@ export const FlatPicture = lazy(() => flat().then((m) => ({ default: m.FlatPictu
 
 /** Fetches the rest, so that it is there when the line is not. */
 export function fetchAllPlaces(): void {
-  const fetchNow = () => void Promise.allSettled([paper(), day(), survey(), flat(), standsOn()])
+  const fetchNow = () =>
+    void Promise.allSettled([paper(), day(), survey(), flat(), standsOn(), whyAnswer(), stepFindings()])
   if ('requestIdleCallback' in window) window.requestIdleCallback(fetchNow)
   else setTimeout(fetchNow, 2000)
 }

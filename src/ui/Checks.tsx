@@ -1,24 +1,29 @@
-import type { Ref } from 'react'
+import type { MouseEvent } from 'react'
 import { hasValue } from '../core/figure'
 import type { Operation, OperationCheck } from '../core/plan/types'
 import { figureText, numberText } from '../core/words/format'
+import { besides, bringIntoView } from './bring-into-view'
 import { words } from './words'
+
+/** From a control to the first check beside it that is not answered yet. */
+export function toFirstOpenCheck({ currentTarget }: MouseEvent<HTMLElement>): void {
+  bringIntoView(besides(currentTarget, '.checks input:not(:checked)'))
+}
 
 interface Props {
   readonly operation: Operation
-  readonly list?: Ref<HTMLUListElement>
   /** Ids of the checks answered; null: it was done before, with all of them. */
   readonly ticked: ReadonlySet<string> | null
   readonly onTick: (ticked: ReadonlySet<string>) => void
 }
 
 /** What has to be looked at before an operation is called done, each with what it should be. */
-export function Checks({ operation, list, ticked, onTick }: Props) {
+export function Checks({ operation, ticked, onTick }: Props) {
   if (operation.checks.length === 0) return null
   const toggle = (id: string, was: ReadonlySet<string>) =>
     onTick(was.has(id) ? new Set([...was].filter((other) => other !== id)) : new Set([...was, id]))
   return (
-    <ul className="checks" aria-label="Checks" ref={list}>
+    <ul className="checks" aria-label="Checks">
       {operation.checks.map((check) => (
         <li key={`${operation.id} ${check.id}`}>
           <label>

@@ -15,6 +15,7 @@ afterAll(() => browser?.close())
 const PLACES = [
   '#survey',
   '#rehearse/second-fix:wall-3',
+  '#rehearse/stand-up:tall-1',
   '#paper/wall:a',
   '#paper/heights',
   '#paper/work',

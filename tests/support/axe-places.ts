@@ -21,6 +21,14 @@ export const STATES: readonly { name: string; hash: string; open?: (page: Page) 
       await page.getByRole('button', { name: 'Look round' }).click()
     },
   },
+  {
+    name: 'Rehearse, a hold point with a finding open and looked at',
+    hash: '#rehearse/stand-up:tall-1',
+    open: async (page) => {
+      await page.locator('.scene-flag:visible').first().click()
+      await page.getByRole('button', { name: 'Show it in the picture' }).first().click()
+    },
+  },
   { name: 'Survey and delivery', hash: '#survey' },
   { name: 'On paper, first sheet', hash: '#paper/first' },
   { name: 'On paper, a wall', hash: '#paper/wall:a' },

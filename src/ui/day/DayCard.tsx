@@ -1,10 +1,11 @@
 import { type ReactNode, useEffect, useRef, useState } from 'react'
 import type { Operation, Plan } from '../../core/plan/types'
 import { useActions, useApp } from '../app-context'
-import { Checks } from '../Checks'
+import { Checks, toFirstOpenCheck } from '../Checks'
 import { ProblemList } from '../ProblemList'
 import { SlipFigures } from '../rehearse/SlipFigures'
-import { CautionLine } from '../signs/CautionLine'
+import { Cautions } from '../signs/Cautions'
+import { HurtLine } from '../signs/HurtLine'
 import { count, keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
 import { Changes } from './Changes'
 import { DayLog } from './DayLog'
@@ -28,7 +29,6 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
   const working = useApp((s) => s.working)
   const broken = useApp((s) => s.broken)
   const heading = useRef<HTMLHeadingElement>(null)
-  const checks = useRef<HTMLUListElement>(null)
   const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
   useEffect(() => heading.current?.focus({ preventScroll: true }), [])
   const unit = plan.units.find((u) => operation.on.includes(u.unit))
@@ -47,6 +47,7 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
         {words(operation.title)}
       </h1>
       {trade !== null && <p className="hold-point">Not yours to do: only for {TRADE_NAMES[trade]}.</p>}
+      <HurtLine cautions={operation.cautions} />
       {operation.holding.length > 0 && <p className="holding">Somebody holds it until this is done.</p>}
       {isLevelling ? (
         <>
@@ -68,17 +69,8 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
         </p>
       )}
       <ProblemList title="That was not written down" problems={problems} />
-      <div className="cautions">
-        {operation.cautions.map((c) => (
-          <CautionLine key={c.sign + keyOf(c.say)} caution={c} />
-        ))}
-      </div>
-      <Checks
-        operation={operation}
-        list={checks}
-        ticked={operation.done ? null : ticked}
-        onTick={setTicked}
-      />
+      <Cautions cautions={operation.cautions} />
+      <Checks operation={operation} ticked={operation.done ? null : ticked} onTick={setTicked} />
       <div className="more">
         <Changes plan={plan} />
         {isLevelling && (
@@ -94,12 +86,7 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
         {operation.done ? (
           <DoneLine operation={operation} />
         ) : (
-          <DoneButton
-            operation={operation}
-            open={open.length}
-            onOpen={() => checks.current?.querySelector<HTMLInputElement>('input:not(:checked)')?.focus()}
-            onDone={onDone}
-          />
+          <DoneButton operation={operation} open={open.length} onDone={onDone} />
         )}
         {children}
       </div>
@@ -143,12 +130,11 @@ interface DoneProps {
   readonly operation: Operation
   /** Checks not answered yet. */
   readonly open: number
-  readonly onOpen: () => void
   readonly onDone: () => void
 }
 
 /** Done, once every check is answered; until then it leads to the first that is not. */
-function DoneButton({ operation, open, onOpen, onDone }: DoneProps) {
+function DoneButton({ operation, open, onDone }: DoneProps) {
   const actions = useActions()
   const done = () => {
     actions.log({ kind: 'done', operation: operation.id })
@@ -156,7 +142,7 @@ function DoneButton({ operation, open, onOpen, onDone }: DoneProps) {
   }
   if (open > 0) {
     return (
-      <button type="button" className="button main waits" onClick={onOpen}>
+      <button type="button" className="button main waits" onClick={toFirstOpenCheck}>
         {count(open, 'check')} to answer first
       </button>
     )

@@ -1,22 +1,38 @@
-import { useEffect, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useRef } from 'react'
+import { toSettle } from '../../core/plan/findings-at'
 import type { Operation, Plan } from '../../core/plan/types'
 import { Checks } from '../Checks'
-import { CautionLine } from '../signs/CautionLine'
+import { Cautions } from '../signs/Cautions'
+import { HurtLine } from '../signs/HurtLine'
 import { count, keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
 import { leadingFigures } from './figure-groups'
 import { SlipFigures } from './SlipFigures'
 import { WhyNow } from './WhyNow'
 
+/** The sentences of findings come after the first step; where the line fails, the step itself stays. */
+const orNothing = (part: 'StepFindings' | 'ToSettle') =>
+  lazy(() =>
+    import('./StepFindings').then(
+      (m) => ({ default: m[part] }),
+      () => ({ default: (_: { readonly plan: Plan; readonly operation: Operation }) => null }),
+    ),
+  )
+const StepFindings = orNothing('StepFindings')
+const ToSettle = orNothing('ToSettle')
+
 interface Props {
   readonly plan: Plan
   readonly operation: Operation
   readonly index: number
+  /** Ticks of a rehearsal: kept nowhere, for nothing has been done yet. */
+  readonly ticked: ReadonlySet<string>
+  readonly onTick: (ticked: ReadonlySet<string>) => void
 }
 
 /** The paper slip of one operation: everything the picture tells, told in words. */
-export function StepSlip({ plan, operation, index }: Props) {
+export function StepSlip({ plan, operation, index, ticked, onTick }: Props) {
   const heading = useHeadingFocus(operation.id)
-  const { trade, holdPoint, does, cautions } = operation
+  const { trade, does, cautions } = operation
   const { first, rest } = leadingFigures(operation.figures)
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reachable with the keyboard
@@ -29,7 +45,8 @@ export function StepSlip({ plan, operation, index }: Props) {
         {words(operation.title)}
       </h1>
       {trade !== null && <p className="hold-point">Only for {TRADE_NAMES[trade]}.</p>}
-      {holdPoint && <p className="hold-point">Hold point. Work stops here until every check is answered.</p>}
+      <HurtLine cautions={cautions} />
+      <HoldPoint plan={plan} operation={operation} />
       <SlipFigures key={`first ${operation.id}`} figures={first} plan={plan} />
       <ol className="does">
         {does.map((line) => (
@@ -37,20 +54,34 @@ export function StepSlip({ plan, operation, index }: Props) {
         ))}
       </ol>
       <SlipFigures key={`figures ${operation.id}`} figures={rest} plan={plan} />
-      {cautions.map((caution) => (
-        <CautionLine key={caution.sign + keyOf(caution.say)} caution={caution} />
-      ))}
-      <SlipChecks key={`checks ${operation.id}`} operation={operation} />
+      <Cautions cautions={cautions} />
+      <Checks operation={operation} ticked={operation.done ? null : ticked} onTick={onTick} />
+      <Suspense fallback={null}>
+        <StepFindings plan={plan} operation={operation} />
+      </Suspense>
       <p className="crew">{crewLine(operation)}</p>
       <WhyNow key={`why ${operation.id}`} plan={plan} operation={operation} />
     </article>
   )
 }
 
-/** Ticks of a rehearsal: kept nowhere, for nothing has been done yet. */
-function SlipChecks({ operation }: { readonly operation: Operation }) {
-  const [ticked, setTicked] = useState<ReadonlySet<string>>(new Set())
-  return <Checks operation={operation} ticked={operation.done ? null : ticked} onTick={setTicked} />
+/** Why work stops here, each reason leading to its words. */
+function HoldPoint({ plan, operation }: { readonly plan: Plan; readonly operation: Operation }) {
+  if (!operation.holdPoint) return null
+  const hasStops = toSettle(plan, operation).length > 0
+  return (
+    <div className="hold-point">
+      <p>
+        Hold point. Work stops here until{' '}
+        {hasStops ? 'this is settled, and every check is answered:' : 'every check is answered.'}
+      </p>
+      {hasStops && (
+        <Suspense fallback={null}>
+          <ToSettle plan={plan} operation={operation} />
+        </Suspense>
+      )}
+    </div>
+  )
 }
 
 /** The heading takes the focus when the operation changes, so that its words are read; never from somebody on the tape. */

@@ -38,6 +38,23 @@ test('the first operation not done is in hand; Done waits for its checks', async
   await shown.close()
 })
 
+test('the button that counts the checks leads to the first of them that is open', async () => {
+  const shown = await at('check-delivery:room')
+  const boxes = [...shown.element.querySelectorAll<HTMLInputElement>('.checks input')]
+  const broughtIn: unknown[] = []
+  HTMLElement.prototype.scrollIntoView = function (this: HTMLElement) {
+    broughtIn.push(this)
+  }
+  await shown.click('2 checks to answer first')
+  expect(broughtIn).toEqual([boxes[0]])
+  expect(document.activeElement).toBe(boxes[0])
+  await act(async () => boxes[0]?.click())
+  await shown.click('1 check to answer first')
+  expect(broughtIn.at(-1)).toBe(boxes[1])
+  expect(document.activeElement).toBe(boxes[1])
+  await shown.close()
+})
+
 test('a level and a packer become turns of a named screw', async () => {
   const shown = await at('level:wall-3')
   expect(shown.element.querySelector('.told')).toBeNull()

@@ -5,12 +5,20 @@ import { show } from '../../support/render'
 
 const plan = planOf('l-shape')
 
+const slip = { ticked: new Set<string>(), onTick: () => {} }
+
 /** As when the page has had time: what a tap needs has been fetched. */
-beforeAll(async () => void (await import('../../../src/ui/rehearse/StandsOn')))
+beforeAll(async () => {
+  await Promise.all([
+    import('../../../src/ui/rehearse/StandsOn'),
+    import('../../../src/ui/rehearse/WhyAnswer'),
+    import('../../../src/ui/rehearse/StepFindings'),
+  ])
+})
 
 test('every operation has a slip with its title, its words and its crew, and no word is missing', async () => {
   for (const [index, operation] of plan.operations.entries()) {
-    const shown = await show(<StepSlip plan={plan} operation={operation} index={index} />, { plan })
+    const shown = await show(<StepSlip plan={plan} operation={operation} index={index} {...slip} />, { plan })
     expect(shown.element.querySelectorAll('h1')).toHaveLength(1)
     expect(shown.text(), operation.id).not.toMatch(/\[no |undefined|NaN|\[object/)
     expect(shown.text(), operation.id).toContain('minutes')
@@ -24,7 +32,7 @@ const slipOf = async (id: string) => {
   const index = plan.operations.findIndex((o) => o.id === id)
   const operation = plan.operations[index]
   if (operation === undefined) throw new Error(`no operation ${id}`)
-  return show(<StepSlip plan={plan} operation={operation} index={index} />, { plan, at: id })
+  return show(<StepSlip plan={plan} operation={operation} index={index} {...slip} />, { plan, at: id })
 }
 
 test('a figure tells on a tap what it stands on, and which facts it came from', async () => {

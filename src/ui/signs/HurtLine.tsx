@@ -1,0 +1,34 @@
+import type { Caution } from '../../core/plan/types'
+import { besides, bringIntoView } from '../bring-into-view'
+import { count, words } from '../words'
+import { Sign } from './Sign'
+
+/** A caution longer than this is cut after its first sentence: all of it stands below. */
+const LONG = 110
+
+/** What can hurt somebody at this work, said before anything else; a tap leads to all that is to be minded. */
+export function HurtLine({ cautions }: { readonly cautions: readonly Caution[] }) {
+  const first = gravest(cautions)
+  if (first === undefined) return null
+  const said = words(first.say)
+  const more = cautions.length - 1
+  return (
+    <button
+      type="button"
+      className="hurt-line"
+      onClick={(e) => bringIntoView(besides(e.currentTarget, '.cautions'), 'top')}
+    >
+      <Sign code={first.sign} />
+      <span>
+        <strong>{said.length > LONG ? (said.split(/(?<=\.)\s/)[0] ?? said) : said}</strong>{' '}
+        {more > 0 && <span className="and-more">And {count(more, 'more', 'more')} to mind.</span>}
+      </span>
+    </button>
+  )
+}
+
+/** Signs that warn go before those that forbid, and both before what is to be worn. */
+function gravest(cautions: readonly Caution[]): Caution | undefined {
+  const of = (letter: string) => cautions.find((c) => c.sign.startsWith(letter))
+  return of('W') ?? of('P') ?? cautions[0]
+}
