@@ -1,13 +1,20 @@
 import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react'
 import type { Plan } from '../../core/plan/types'
 import { useActions } from '../app-context'
-import { STAGE_LETTERING, words } from '../words'
+import { words } from '../words'
+import { stageLabels } from './stage-lettering'
 import { tapeTarget } from './step-keys'
 import { numberEvery, stretches, type TapeScale, tapeScale } from './tape-scale'
 
 /** Least distance between ticks, so that a finger can hit one. */
 const LEAST_PITCH = { low: 10, high: 6 }
-const LETTER = 7.4
+const LETTER = { low: 8.8, high: 7.3 }
+/** Where the line of a stage begins, under the figures. */
+const BEGIN = 44
+/** Lower than this, in the hand: larger letters, and the hook hangs inside. */
+const LOW = 80
+/** Lower still there is room only for ticks and figures. */
+const LOWEST = 60
 
 /** The timeline as an enamelled tape: one tick an operation, stages lettered along it, the hook is now. */
 export function Tape({ plan, index }: { readonly plan: Plan; readonly index: number }) {
@@ -15,7 +22,7 @@ export function Tape({ plan, index }: { readonly plan: Plan; readonly index: num
   const box = useRef<HTMLDivElement>(null)
   const { width, height } = useSize(box)
   const count = plan.operations.length
-  const isLow = height < 70
+  const isLow = height < LOW
   const scale = tapeScale(count, index, width, isLow ? LEAST_PITCH.low : LEAST_PITCH.high)
   const operation = plan.operations[index]
   const go = (event: PointerEvent<HTMLDivElement>) => {
@@ -51,7 +58,9 @@ export function Tape({ plan, index }: { readonly plan: Plan; readonly index: num
       <svg aria-hidden="true" focusable="false">
         <rect className="done" x={0} y={0} width={Math.max(0, scale.x(index))} height={height} />
         <Ticks count={count} scale={scale} isLow={isLow} />
-        {!isLow && <Stages plan={plan} scale={scale} height={height} />}
+        {height >= LOWEST && (
+          <Stages plan={plan} scale={scale} index={index} width={width} height={height} isLow={isLow} />
+        )}
         <Hook x={scale.x(index)} width={width} height={height} isLow={isLow} label={`${index + 1}`} />
       </svg>
     </div>
@@ -106,31 +115,54 @@ function Ticks({
   )
 }
 
-/** A stage's name where it fits before the next begins; where it does not, the slip says it anyway. */
+/** Where each stage begins, and its name from there, its line bent where names had to make room for one another. */
 function Stages({
   plan,
   scale,
+  index,
+  width,
   height,
+  isLow,
 }: {
   readonly plan: Plan
   readonly scale: TapeScale
+  readonly index: number
+  readonly width: number
   readonly height: number
+  readonly isLow: boolean
 }) {
-  return stretches(plan.operations).map(({ stage, from, to }) => {
-    const left = scale.x(from) - scale.pitch / 2
-    const room = scale.x(to) + scale.pitch / 2 - left
-    const name = STAGE_LETTERING[stage]
-    return (
-      <g key={`${stage} ${from}`}>
-        {from > 0 && <line className="stage-tick" x1={left} x2={left} y1={48} y2={height} />}
-        {room > name.length * LETTER + 12 && (
-          <text className="stage-name" x={left + 6} y={height - 11}>
-            {name}
-          </text>
-        )}
-      </g>
-    )
-  })
+  const all = stretches(plan.operations)
+  const labels = stageLabels(all, scale, index, width, isLow ? LETTER.low : LETTER.high)
+  const begins = (from: number) => scale.x(from) - scale.pitch / 2
+  return (
+    <>
+      {all.slice(1).map(({ from }) => (
+        <line
+          key={from}
+          className="stage-tick"
+          x1={begins(from)}
+          x2={begins(from)}
+          y1={BEGIN}
+          y2={BEGIN + 6}
+        />
+      ))}
+      {labels.map(({ from, name, at, x }) => {
+        const isNow = all.some((s) => s.from === from && index >= s.from && index <= s.to)
+        return (
+          <g key={from}>
+            <path
+              className="stage-tick"
+              d={`M${at} ${BEGIN + 6}L${x} ${BEGIN + 13}V${height - 6}`}
+              fill="none"
+            />
+            <text className={isNow ? 'stage-name now' : 'stage-name'} x={x + 5} y={height - (isLow ? 8 : 11)}>
+              {name}
+            </text>
+          </g>
+        )
+      })}
+    </>
+  )
 }
 
 interface HookProps {
@@ -145,7 +177,7 @@ interface HookProps {
 function Hook({ x, width, height, isLow, label }: HookProps) {
   const top = isLow ? 0 : -18
   // The stages' names lie under its end; the number goes to the other side at the end of the tape.
-  const end = isLow ? height : 46
+  const end = isLow ? Math.min(height, 46) : 46
   const isAtEnd = x > width - 48
   return (
     <g className="hook">
