@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { type LevelReading, turnsFor } from '../../core/daylog/turns'
 import { known } from '../../core/figure'
 import type { UnitPlan } from '../../core/plan/types'
@@ -17,6 +17,10 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
   const [packer, setPacker] = useState(1)
   const [levelLength, setLevelLength] = useState(600)
   const [isLengthOpen, setLengthOpen] = useState(false)
+  const told = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (low !== null) told.current?.scrollIntoView?.({ block: 'nearest' })
+  }, [low])
   const isHung = !unit.adjusters.some((a) => a.kind === 'leg')
   const ends = axis === 'along' ? (['left', 'right'] as const) : (['back', 'front'] as const)
   const reading: LevelReading | null =
@@ -100,7 +104,9 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
       )}
       {reading !== null && (
         <>
-          <Told orders={turnsFor(unit.adjusters, reading)} unit={unit} />
+          <div className="turns" ref={told}>
+            <Told orders={turnsFor(unit.adjusters, reading)} unit={unit} />
+          </div>
           <button
             type="button"
             className="button"
