@@ -18,8 +18,11 @@ export const northAmerica: RegionPack = {
   lifting: hseFilter,
   gapOverWorktop: {
     min: 457.2,
-    max: 508,
-    basis: { kind: 'common-practice', why: '18 in between counter and wall units is usual' },
+    max: 457.2,
+    basis: {
+      kind: 'common-practice',
+      why: '18 in between counter and wall units is usual: the wall units’ undersides at 54 in',
+    },
   },
   asbestosBefore: {
     value: 1990,
