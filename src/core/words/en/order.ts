@@ -108,8 +108,8 @@ export const orderWords = {
   'because.locked-before-secured.underside':
     '{unit} can no longer move, underside {height:signed}, when it is screwed home.',
   'because.locked-before-secured.underside.unknown': '{unit} can no longer move when it is screwed home.',
-  'because.held-until-secured.hung': 'Hooked is not secured: nobody lets go of {unit}, {mass}, in between.',
-  'because.held-until-secured.hung.unknown': 'Hooked is not secured: nobody lets go of {unit} in between.',
+  'because.held-until-secured.hung': 'Up is not secured: nobody lets go of {unit}, {mass}, in between.',
+  'because.held-until-secured.hung.unknown': 'Up is not secured: nobody lets go of {unit} in between.',
   'because.held-until-secured.tall':
     '{unit}, {mass}, tips until it is restrained: nobody lets go in between.',
   'because.held-until-secured.tall.unknown': '{unit} tips until it is restrained: nobody lets go in between.',

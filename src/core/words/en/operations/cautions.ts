@@ -25,7 +25,7 @@ export const cautionsWords = {
   'caution.hammer-noise': 'Wear ear protection, and rest your hands from the hammer.',
   'caution.stepladder': 'Use a stepladder, never a stool or chair.',
   'caution.phone-off-the-steps': 'Read the telephone off the steps, not on them.',
-  'caution.falling-unit': 'Nobody stands under it. Hooked is not secured: it can fall.',
+  'caution.falling-unit': 'Nobody stands under it. Until it is secured it can fall.',
   'caution.hands-behind-unit': 'Keep fingers out from behind it.',
   'caution.panels': 'Mind fingers between panels.',
   'caution.lying-unit': 'It lies in the way. Keep the path to the door free.',
