@@ -98,6 +98,7 @@ function settingOut(c: Case): readonly Must[] {
     c.achieved.edges.size === 0 &&
     !c.plan.operations.some((op) => op.done && holds.test(op.id)) &&
     c.given.readings.length > 0 &&
+    !c.given.units.every(isHung) &&
     c.plan.heights.values.some((v) => v.height.state !== 'unknown')
   return c.given.walls.flatMap((wall) => [
     must('line before marks', 'strike:line', `set-out-heights:${wall.id}`),

@@ -97,7 +97,18 @@ export function tiltMeets(tilt: Tilt, solid: Prism): boolean {
   return section !== null && thinness(overlap(section, solid.polygon)) > 0.11
 }
 
-/** Top of the arc over the floor it passes, re the line. */
-export function tiltTop(tilt: Tilt): number {
-  return tilt.edge + tilt.radius
+/** Legs wound right in, and how far in from the edge it turns over the nearest foot stands. */
+export interface Feet {
+  readonly leg: number
+  readonly inset: number
+}
+
+/**
+ * Top of the arc over the floor it passes, re the line. Swung on its feet it turns about its bare edge on the floor until
+ * they touch and about the foot from then on, so it never stands a leg and a whole diagonal high at once.
+ */
+export function tiltTop(tilt: Tilt, feet: Feet | null = null): number {
+  if (feet === null) return tilt.edge + tilt.radius
+  const floor = tilt.edge - feet.leg
+  return floor + Math.max(tilt.radius, Math.hypot(tilt.height + feet.leg, tilt.reach - feet.inset))
 }

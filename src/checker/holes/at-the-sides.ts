@@ -4,7 +4,7 @@ import { groupOf, type UnitStretch } from '../positions'
 import { isStudWall } from '../wall-make-up'
 import { fixingHeight } from './fixing-heights'
 import { type ExpectedHole, type HoleGroup, isRefused, type Refusing, STEP, STEPS } from './hole'
-import { noggingHoles, studHoles, window } from './in-timber'
+import { noggingHoles, restraintBetweenStuds, studHoles, window } from './in-timber'
 
 const BRACKET_IN = 30
 
@@ -39,7 +39,11 @@ export function sideGroups(
         const inStuds = studHoles(c, wall, at, purpose, purpose, height, how)
         const sure = inStuds.filter((hole) => !hole.optional)
         const between =
-          purpose === 'back-rail' ? noggingHoles(c, wall, at, purpose, purpose, height, sure) : []
+          purpose === 'back-rail'
+            ? noggingHoles(c, wall, at, purpose, purpose, height, sure)
+            : purpose === 'tall-restraint'
+              ? restraintBetweenStuds(c, wall, at, purpose, height, sure)
+              : []
         return [...inStuds, ...between].map((hole) => ({ ...hole, optional: hole.optional || open }))
       }),
     ]

@@ -114,3 +114,16 @@ export function studHoles(
     ]
   })
 }
+
+/** Where no stud takes the restraint of a tall, the first of the places over timber let in at its height does. */
+export function restraintBetweenStuds(
+  c: Case,
+  wall: GivenWall,
+  at: UnitStretch,
+  prefix: string,
+  height: Measure,
+  inStuds: readonly ExpectedHole[],
+): readonly ExpectedHole[] {
+  if (inStuds.some((hole) => !hole.optional)) return []
+  return noggingHoles(c, wall, at, prefix, 'tall-restraint', height, []).slice(0, 1)
+}

@@ -5,7 +5,7 @@ import { isStudWall } from '../wall-make-up'
 import { backRailMiddle, fixingHeight, hookEdge, secondHeight } from './fixing-heights'
 import { type ExpectedHole, SURELY } from './hole'
 import { cleatHoles } from './in-a-row'
-import { noggingHoles, secondHoles, studHoles } from './in-timber'
+import { noggingHoles, restraintBetweenStuds, secondHoles, studHoles } from './in-timber'
 
 /** A unit that too little to screw into stands behind, and the fixing it is needed for. */
 export interface TimberNeed {
@@ -39,7 +39,8 @@ function fixedBack(c: Case, at: UnitStretch): FixedBack | null {
   if (wall === undefined) return null
   if (groupOf(at.unit) === 'tall') {
     const height = fixingHeight(c, at.unit)
-    const holes = studHoles(c, wall, at, '', 'tall-restraint', height, SURELY)
+    const inStuds = studHoles(c, wall, at, '', 'tall-restraint', height, SURELY)
+    const holes = [...inStuds, ...restraintBetweenStuds(c, wall, at, '', height, inStuds)]
     return { unit, purpose: 'tall-restraint', height, holes, atLeast: 1 }
   }
   switch (at.unit.stands) {

@@ -7,6 +7,7 @@ import { boxesOf, finalPose, pathBlockers, saidToOverlap, standingSolid, tiltBlo
 import { distance, meets, type Prism, prismsAt, samePose, turnBetween } from '../solids'
 import { highestOver } from '../surface'
 import {
+  type Feet,
   kindOfMove,
   sweptByMove,
   type Tilt,
@@ -22,6 +23,8 @@ const CLEARANCE_SLACK = 0.5
 /** Floor readings are good to about this, mm. */
 const FLOOR_SLACK = 1
 const CEILING_SLACK = 0.11
+/** Where feet stand that nobody has listed, in from each side; common practice. */
+const USUAL_INSET = { back: 50, front: 75, left: 50, right: 50 } as const
 /** A unit set down on its legs, or on blocks, stands no higher than this. */
 const ABOVE_FLOOR = 400
 
@@ -179,8 +182,9 @@ function checkTilt(
     if (tiltMeets(tilt, solid)) c.refuse('path blocked', what, `${id} is in the way while it is stood up`)
   }
   const ceiling = ceilingOver(c, tiltFloor(tilt))
-  if (ceiling !== null && tiltTop(tilt) > ceiling + CEILING_SLACK) {
-    c.refuse('path blocked', what, `its top corner goes ${round(tiltTop(tilt) - ceiling)} into the ceiling`)
+  const top = tiltTop(tilt, feetSwungOn(c, path.unit, tilt))
+  if (ceiling !== null && top > ceiling + CEILING_SLACK) {
+    c.refuse('path blocked', what, `its top corner goes ${round(top - ceiling)} into the ceiling`)
   }
   if (blocks < 0) c.refuse('path', what, 'it stands on blocks of less than nothing')
 }
@@ -241,7 +245,7 @@ function trueClearance(c: Case, path: PlacingPath, fixed: readonly FixedThing[])
   const around = fixed.filter((f) => f.wall === null || f.wall !== own)
   const distances = path.segments.flatMap((segment): readonly number[] => {
     if (segment.kind === 'stand-up')
-      return tiltClearance(c, tiltOf(boxes, segment.upright, segment.over), around)
+      return tiltClearance(c, path.unit, tiltOf(boxes, segment.upright, segment.over), around)
     return sweptByMove(boxes, segment.from, segment.to).flatMap((swept) => [
       ...around.map((f) => distance(swept, f.solid)),
       headRoom(c, swept.polygon, swept.top),
@@ -250,15 +254,35 @@ function trueClearance(c: Case, path: PlacingPath, fixed: readonly FixedThing[])
   return Math.max(0, Math.min(Number.POSITIVE_INFINITY, ...distances))
 }
 
-function tiltClearance(c: Case, tilt: Tilt, around: readonly FixedThing[]): readonly number[] {
+function tiltClearance(c: Case, unit: string, tilt: Tilt, around: readonly FixedThing[]): readonly number[] {
   const floor = tiltFloor(tilt)
+  const top = tiltTop(tilt, feetSwungOn(c, unit, tilt))
   return [
-    headRoom(c, floor, tiltTop(tilt)),
+    headRoom(c, floor, top),
     ...around.map((f) => {
       const section = tiltSection(tilt, f.solid.bottom - tilt.edge)
-      return section === null ? f.solid.bottom - tiltTop(tilt) : gapBetween(section, f.solid.polygon)
+      return section === null ? f.solid.bottom - top : gapBetween(section, f.solid.polygon)
     }),
   ]
+}
+
+/** The feet a tall is swung on: only where its maker allows that, the plan does it, and all of them are known. */
+function feetSwungOn(c: Case, unit: string, tilt: Tilt): Feet | null {
+  const plan = c.plan.units.find((u) => u.unit === unit)
+  const given = c.units.get(unit)?.unit
+  if (plan?.standUp?.pivot !== 'feet' || given === undefined || given.legs.maySwing !== true) return null
+  const leg = given.legs.min.value
+  const insets =
+    given.feet.length === 0
+      ? [USUAL_INSET[tilt.over]]
+      : given.feet.map(({ x, y }) => insetFrom(tilt, x.value, y.value))
+  if (leg === null || insets.some((i) => i === null)) return null
+  return { leg, inset: Math.min(...(insets as number[])) }
+}
+
+function insetFrom({ over, width, depth }: Tilt, x: number | null, y: number | null): number | null {
+  if (x === null || y === null) return null
+  return { back: y, front: depth - y, left: x, right: width - x }[over]
 }
 
 function headRoom(c: Case, over: Polygon, top: number): number {

@@ -4,7 +4,7 @@ import { judgeHole, type Objection } from '../holes/judge'
 import { factId } from '../kitchen/fact-id'
 import type { Fixing } from '../kitchen/schema'
 import { message } from '../message'
-import type { Hole, UnitId } from '../plan/types'
+import type { Band, Hole, UnitId } from '../plan/types'
 import { type Backing, masonryBacking, noBacking } from './base-material'
 import { type Choice, chooseFixing, type FixingPurpose, spareLength } from './choose-fixing'
 import { isPlainScrew } from './pilot'
@@ -43,6 +43,8 @@ export interface Drilled {
   /** Left of the wall behind its tip. */
   readonly behind: Figure
   readonly screw: Fixing | null
+  /** Bands nearer to it than the readings of both can tell. */
+  readonly nearBands: readonly Band[]
   /** What speaks against it would go away if it were moved. */
   readonly wouldMove: boolean
   readonly pastDepth: boolean
@@ -101,6 +103,7 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
     spare,
     behind,
     screw,
+    nearBands: judgement.nearBands,
     wouldMove: judgement.wouldMove,
     pastDepth: judgement.pastDepth,
     pastSetback: judgement.pastSetback,

@@ -219,6 +219,36 @@ export function refusedFindings(
   })
 }
 
+/**
+ * Holes so near a band that the readings of both cannot tell whether they are in it: nobody drills one before it is
+ * measured again. Those that can be moved have been.
+ */
+export function nearBandFindings(
+  holes: readonly Drilled[],
+  positions: ReadonlyMap<string, UnitPosition>,
+): readonly Finding[] {
+  const near = holes.filter((d) => d.hole.verdict !== 'refused' && d.nearBands.length > 0)
+  return near.map(({ hole, nearBands }) =>
+    finding({
+      rule: 'hole-near-band',
+      subjects: [hole.id],
+      weight: 'ask',
+      dangerous: true,
+      about: [hole.id, ...hole.for, ...nearBands.map((band) => band.id)],
+      where: { wall: hole.wall, along: hole.along, height: hole.height },
+      say: message('holes.hole-near-band', {
+        unit: positions.get(hole.for[0] ?? '')?.name ?? hole.for.join(' '),
+        along: hole.along,
+        height: hole.height,
+      }),
+      figures: [hole.along, hole.height],
+      from: nearBands.flatMap((band) => band.from),
+      basis: practice('a hole nearer a band than its readings are good to is not outside it'),
+      ask: message('holes.measure-hole-and-band'),
+    }),
+  )
+}
+
 /** The place first wanted is not drilled; another is used. */
 function movedFinding(hole: Drilled['hole'], positions: ReadonlyMap<string, UnitPosition>): Finding {
   const unit = positions.get(hole.for[0] ?? '')?.name ?? hole.for.join(' ')

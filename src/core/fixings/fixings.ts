@@ -10,7 +10,14 @@ import { backRailFixings } from './back-rail-fixings'
 import { baseBrackets } from './base-brackets'
 import { cleatFixings } from './cleat-fixings'
 import type { Drilled } from './drill'
-import { hardware, hardwareFindings, refusedFindings, screwFindings, wallFindings } from './fixing-findings'
+import {
+  hardware,
+  hardwareFindings,
+  nearBandFindings,
+  refusedFindings,
+  screwFindings,
+  wallFindings,
+} from './fixing-findings'
 import { topOf } from './hanging-edge'
 import { evenShares, holdingPlan, type Load, loadOf, sharesOnceSettled, unknownShares } from './holding'
 import { heldBy } from './hung'
@@ -94,6 +101,7 @@ export function workOutFixings(
       ]),
       ...parts.flatMap((part) => part.findings),
       ...refusedFindings(holes, byUnit),
+      ...nearBandFindings(holes, byUnit),
     ],
   }
 }

@@ -16,7 +16,7 @@ import { leastRoomToHookOn } from './demands/hook-on'
 import { USUAL_RULES } from './demands/usual-worktop'
 import { footPlace } from './footings'
 import { heightWords } from './height-words'
-import type { HookOn } from './hooking-on'
+import { fitsIn, type HookOn, roomUnderCeiling } from './hooking-on'
 import type { Kept } from './keep'
 
 const chain: Basis = { kind: 'geometry', why: 'demands that run in a ring and do not add up' }
@@ -234,17 +234,21 @@ export function outsideReadings(context: HeightsContext): readonly Finding[] {
   })
 }
 
-/** Hung units that cannot be lifted over their place under this ceiling. */
+/** Hung units that cannot be lifted over their place under this ceiling; boxings have a rule of their own. */
 export function hookOnFindings(
   context: HeightsContext,
   hookOn: ReadonlyMap<UnitId, HookOn>,
+  undersides: ReadonlyMap<UnitId, Figure>,
 ): readonly Finding[] {
-  return context.units.flatMap(({ id, position }) => {
+  return context.units.flatMap((unit) => {
+    const { id, position } = unit
     const room = hookOn.get(id)
     if (room === undefined || room.fits !== 'no') return []
     const least = leastRoomToHookOn(position.unit)
-    const short = sum('mm', room.needed.basis, [least], [room.there])
-    const values = { unit: context.nameOf(id), needed: room.needed, least, there: room.there, short }
+    const there = roomUnderCeiling(context, undersides, unit)
+    if (fitsIn(least, there) !== 'no') return []
+    const short = sum('mm', room.needed.basis, [least], [there])
+    const values = { unit: context.nameOf(id), needed: room.needed, least, there, short }
     const canBeWound = hasValue(least) && hasValue(room.needed) && least.value < room.needed.value
     return finding({
       rule: 'cannot-hook-on',
@@ -252,7 +256,7 @@ export function hookOnFindings(
       weight: 'stop',
       say: message(canBeWound ? 'heights.cannot-hook-on.wound-down' : 'heights.cannot-hook-on', values),
       about: [id],
-      figures: [room.needed, room.there],
+      figures: [room.needed, there],
       basis: room.needed.basis,
       where: { wall: position.unit.wall, along: position.left },
     })

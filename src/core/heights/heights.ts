@@ -99,7 +99,7 @@ function whatFollows(context: HeightsContext, heights: Heights, kept: Kept, heig
     ...marginalHeights(heights.values, heights.demands),
     ...legFindings(context, legs),
     ...outsideReadings(context),
-    ...hookOnFindings(context, hookOn),
+    ...hookOnFindings(context, hookOn, undersides),
   ]
   return { undersides, legs, hookOn, ...floorUnder(context), findings }
 }

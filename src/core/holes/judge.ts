@@ -25,6 +25,8 @@ export interface Objection {
   readonly verdict: 'refused' | 'ask'
   readonly say: Message
   readonly band?: string
+  /** The band it is too near to be told from being in it. */
+  readonly near?: Band
   /** It goes away when the hole is moved. */
   readonly moves?: boolean
 }
@@ -45,6 +47,8 @@ export interface Judgement {
   readonly verdict: Hole['verdict']
   readonly against: readonly Message[]
   readonly hitBands: readonly string[]
+  /** Bands nearer to it than the readings of both can tell. */
+  readonly nearBands: readonly Band[]
   /** Something against it would go away if the hole were moved. */
   readonly wouldMove: boolean
   readonly pastDepth: boolean
@@ -69,6 +73,7 @@ export function judgeHole(hole: HoleToJudge, site: HoleSite): Judgement {
     verdict: refused ? 'refused' : objections.length > 0 ? 'ask' : 'trace first',
     against: [...objections.filter(isRefusal), ...objections.filter((o) => !isRefusal(o))].map((o) => o.say),
     hitBands: objections.flatMap((o) => (o.band === undefined ? [] : [o.band])),
+    nearBands: objections.flatMap((o) => o.near ?? []),
     wouldMove: objections.some((o) => o.moves === true),
     pastDepth: tooDeep.pastDepth,
     pastSetback: tooDeep.pastSetback,
@@ -162,6 +167,7 @@ function nearBand(band: Band, wall: Wall, by: number): Objection {
   return {
     verdict: 'ask',
     say: message('holes.near-band', { about: aboutOf(band, wall), by: Math.round(by * 10) / 10 }),
+    near: band,
     moves: true,
   }
 }

@@ -13,7 +13,7 @@ import {
   prismsAt,
   prismsMeet,
 } from './solid'
-import { diagonalOf, ROOM_FOR_HANDS } from './stand-up'
+import { diagonalOf, heightOnFeet, ROOM_FOR_HANDS } from './stand-up'
 import {
   distanceToFixed,
   type FixedThing,
@@ -118,11 +118,18 @@ function isLevel({ from, to }: Move): boolean {
 
 function wholeOf({ body }: Mover, segment: StandUp): Prism {
   const { placed, bounds } = body
-  const foot = segment.upright.z + bounds.z0
-  const tippedBackOrFront = segment.over === 'back' || segment.over === 'front'
-  const side = tippedBackOrFront ? bounds.y1 - bounds.y0 : bounds.x1 - bounds.x0
-  const top = foot + diagonalOf(bounds.z1 - bounds.z0, side) + ROOM_FOR_HANDS
-  return prismOver(tiltFloor(placed.solid, segment, reachOf(body)), foot - segment.blocks, top)
+  const floor = segment.upright.z + bounds.z0 - segment.blocks
+  const top = floor + heightOf(body, segment) + ROOM_FOR_HANDS
+  return prismOver(tiltFloor(placed.solid, segment, reachOf(body)), floor, top)
+}
+
+/** How high over the floor its top corner swings: over the edge on its blocks, or over the feet it may swing on. */
+function heightOf({ placed, bounds }: Body, { over, blocks }: StandUp): number {
+  const side = over === 'back' || over === 'front' ? bounds.y1 - bounds.y0 : bounds.x1 - bounds.x0
+  const height = bounds.z1 - bounds.z0
+  const way = standUpWayOf(placed)
+  if (way?.insets === undefined) return blocks + diagonalOf(height, side)
+  return heightOnFeet(height, side, way.reach, way.insets[over])
 }
 
 function reachOf({ placed }: Body): number {
@@ -133,7 +140,11 @@ function reachOf({ placed }: Body): number {
 function slicesHighestFirst({ body, slices }: Mover, segment: StandUp): readonly LocalBox[] {
   const kept = slices.get(segment.over)
   if (kept !== undefined) return kept
-  const cut = [...slicesOf(body.placed.solid, segment, reachOf(body))].sort((a, b) => b.z1 - a.z1)
+  // Slices turn about the edge as high as it ends; swung on its feet it is never as high as that makes it.
+  const top = body.bounds.z0 - segment.blocks + heightOf(body, segment)
+  const cut = slicesOf(body.placed.solid, segment, reachOf(body))
+    .map((slice) => ({ ...slice, z1: Math.min(slice.z1, top) }))
+    .sort((a, b) => b.z1 - a.z1)
   slices.set(segment.over, cut)
   return cut
 }

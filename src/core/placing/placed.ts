@@ -12,6 +12,8 @@ export interface StandUpWay {
   readonly blocks: number
   /** The leg length when it may swing on its feet, else 0: see `sweptStandingUp`. */
   readonly reach: number
+  /** How far in from each side the foot it swings on stands; left out where it turns on its edge. */
+  readonly insets?: Readonly<Record<Side, number>>
 }
 
 /** A unit with a place: all that the placing knows of it. Fronts are off. */

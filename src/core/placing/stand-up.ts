@@ -158,7 +158,7 @@ function overFeet(input: StandUpInput, over: Side): Figure {
     'mm',
     feetBasis,
     [input.height, sideOf(input, over), shortest, inset[over]],
-    (h = 0, s = 0, leg = 0, i = 0) => Math.max(diagonalOf(h + leg, s - i), diagonalOf(h, s)),
+    (h = 0, s = 0, leg = 0, i = 0) => heightOnFeet(h, s, leg, i),
   )
 }
 
@@ -194,12 +194,27 @@ export function standUpPlan(input: StandUpInput): StandUpChoice {
   return { plan, legs: best.legs, ways, sides, say: sayOf(best, input.ceiling) }
 }
 
-/** The same plan for another side, when the floor and not the ceiling decided which. */
-export function standUpOver(choice: StandUpChoice, over: Side): StandUpPlan {
+/**
+ * The same plan for another side, when the floor and not the ceiling decided which, and under the ceiling over that
+ * floor.
+ */
+export function standUpOver(
+  choice: StandUpChoice,
+  over: Side,
+  ceiling: Figure = choice.plan.ceiling,
+): StandUpPlan {
   const way = choice.ways.find((w) => w.over === over && w.pivot === choice.plan.pivot)
   if (way === undefined) return choice.plan
-  const { pivot, blocks, needed, fits } = way
-  return { over, pivot, blocks, needed, ceiling: choice.plan.ceiling, fits }
+  const { pivot, blocks, needed } = way
+  return { over, pivot, blocks, needed, ceiling, fits: fitsUnder(needed, ceiling) }
+}
+
+/**
+ * How high over the floor it reaches, bare of room for hands, when it swings on its feet: what is added to the height of
+ * the carcass edge by its legs is not there before the feet touch.
+ */
+export function heightOnFeet(height: number, side: number, leg: number, inset: number): number {
+  return Math.max(diagonalOf(height + leg, side - inset), diagonalOf(height, side))
 }
 
 /**

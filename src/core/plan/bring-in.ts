@@ -1,16 +1,18 @@
-import { valueOf } from '../figure'
+import { type Figure, valueOf } from '../figure'
 import { isHung } from '../fixings/hung'
 import { woundDownToHookOn } from '../heights/hooking-on'
 import type { Kitchen, Unit } from '../kitchen/schema'
 import { message } from '../message'
 import { choosePaths } from '../placing/eliminate'
 import { candidatePaths, type PlacedUnit } from '../placing/paths'
-import type { StandUpChoice } from '../placing/stand-up'
+import type { StandUpWay } from '../placing/placed'
 import type { Survey } from '../survey/survey'
 import { boxNames } from '../units/box-name'
 import type { UnitPosition } from '../units/positions'
 import { placingFindings, withNames } from './placing-findings'
 import { roomFor } from './room'
+import { standUpFindings } from './stand-up-findings'
+import { choiceToTry, legsWhileTilting, stoodUpAsChosen, type TallStandUp } from './stand-ups'
 import type { Finding, NoPlan, Obstacle, PlacingPath, UnitPlan } from './types'
 
 /**
@@ -22,6 +24,8 @@ const MISFIT = 40
 export interface BroughtIn {
   /** The chosen path of each unit that has one, in order of their ids. */
   readonly paths: readonly PlacingPath[]
+  /** The units as they are brought in: how each tall one is stood up where there is floor for it. */
+  readonly units: readonly UnitPlan[]
   readonly trapped: NoPlan['trapped']
   readonly findings: readonly Finding[]
 }
@@ -33,14 +37,18 @@ export function bringIn(
   positions: readonly UnitPosition[],
   units: readonly UnitPlan[],
   fixed: readonly Obstacle[],
-  tilts: ReadonlyMap<string, StandUpChoice>,
+  tilts: ReadonlyMap<string, TallStandUp>,
+  highPoint: Figure,
 ): BroughtIn {
   const placed = units.flatMap((u, i) => placedUnit(u, positions[i] as UnitPosition, tilts))
   const room = roomFor(survey, fixed, kitchen.closed === true)
   const hint = kitchen.staging === null ? null : stagingPoint(kitchen.staging, survey)
   const ways = candidatePaths(placed, room, { stagingHint: hint, misfit: MISFIT })
   const names = namesOf(kitchen, survey, positions)
-  const findings = placingFindings(ways, tilts, positions, names, judgedElsewhere(kitchen))
+  const told = (brought: readonly UnitPlan[], paths: readonly PlacingPath[]) => [
+    ...placingFindings(ways, positions, names, judgedElsewhere(kitchen)),
+    ...standUpFindings(brought, tilts, paths),
+  ]
   const trapped = ways.trapped.map(({ unit, say }) => ({ unit, say: withNames(say, names) }))
   const free = placed.map((p) => p.unit).filter((id) => !trapped.some((t) => t.unit === id))
   const chosen = choosePaths(free, ways.candidates, [])
@@ -58,10 +66,13 @@ export function bringIn(
         names,
       ),
     }))
-    return { paths: [], trapped: [...trapped, ...stuck], findings }
+    return { paths: [], units, trapped: [...trapped, ...stuck], findings: told(units, []) }
   }
   const paths = free.flatMap((id) => chosen.chosen.get(id) ?? [])
-  return { paths, trapped, findings }
+  const brought = units.map((u, i) =>
+    stoodUpAsChosen(u, positions[i] as UnitPosition, tilts, paths, survey, highPoint),
+  )
+  return { paths, units: brought, trapped, findings: told(brought, paths) }
 }
 
 /** What everything that can be in the way is called. */
@@ -95,11 +106,13 @@ function judgedElsewhere({ boxes, units }: Kitchen): (unit: string, box: string)
 
 function placedUnit(
   unit: UnitPlan,
-  { unit: asked }: UnitPosition,
-  tilts: ReadonlyMap<string, StandUpChoice>,
+  position: UnitPosition,
+  tilts: ReadonlyMap<string, TallStandUp>,
 ): readonly PlacedUnit[] {
+  const { unit: asked } = position
   if (unit.pose === null || unit.kind === 'appliance-space') return []
-  const tilt = tilts.get(unit.unit)
+  const stands = tilts.get(unit.unit)
+  const tilt = stands === undefined ? undefined : choiceToTry(stands)
   const base: PlacedUnit = {
     unit: unit.unit,
     kind: unit.kind,
@@ -113,7 +126,19 @@ function placedUnit(
   const leg = valueOf(asked.legs.min) ?? 0
   const onFeet = tilt.plan.pivot === 'feet'
   const blocks = onFeet ? leg : (valueOf(tilt.plan.blocks) ?? 0)
-  return [{ ...base, standUp: { sides: tilt.sides, blocks, reach: onFeet ? leg : 0 } }]
+  const insets = onFeet ? insetsOf(position) : undefined
+  const swung = insets === undefined ? {} : { insets }
+  return [{ ...base, standUp: { sides: tilt.sides, blocks, reach: onFeet ? leg : 0, ...swung } }]
+}
+
+/** How far in from each side its feet stand; undefined where that is not known of one. */
+function insetsOf(position: UnitPosition): StandUpWay['insets'] {
+  const inset = legsWhileTilting(position)?.inset
+  const [back, front, left, right] = (['back', 'front', 'left', 'right'] as const).map((side) =>
+    inset === undefined ? undefined : valueOf(inset[side]),
+  )
+  if (back === undefined || front === undefined || left === undefined || right === undefined) return undefined
+  return { back, front, left, right }
 }
 
 /**

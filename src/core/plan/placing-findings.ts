@@ -1,17 +1,15 @@
 import type { Basis } from '../figure'
 import { type Message, message } from '../message'
 import type { CandidatePaths, Overlap } from '../placing/paths'
-import type { StandUpChoice } from '../placing/stand-up'
 import type { UnitPosition } from '../units/positions'
 import { finding } from './finding'
 import type { Finding } from './types'
 
 const geometry: Basis = { kind: 'geometry', why: 'solids as measured, moved along the way in' }
 
-/** What bringing the units in has shown: what cannot be stood up, what stands in what, what has no way in. */
+/** What bringing the units in has shown: what there is no floor to stand up on, what stands in what. */
 export function placingFindings(
   paths: CandidatePaths,
-  standUps: ReadonlyMap<string, StandUpChoice>,
   units: readonly UnitPosition[],
   nameOf: ReadonlyMap<string, string>,
   judgedElsewhere: (unit: string, box: string) => boolean,
@@ -19,9 +17,6 @@ export function placingFindings(
   const wallOf = new Map(units.map((u) => [u.unit.id, u.unit.wall]))
   const where = (unit: string) => ({ wall: wallOf.get(unit) ?? '' })
   return [
-    ...[...standUps].flatMap(([unit, choice]) =>
-      standUpFinding(unit, choice, where(unit), nameOf.get(unit) ?? unit),
-    ),
     ...paths.notStoodUp.map((t) =>
       finding({
         rule: 'no-floor-to-stand-up',
@@ -36,40 +31,6 @@ export function placingFindings(
     ...paths.overlaps
       .filter((o) => o.with.kind !== 'obstacle' || !judgedElsewhere(o.unit, o.with.id))
       .map((o) => overlapFinding(o, nameOf)),
-  ]
-}
-
-function standUpFinding(
-  unit: string,
-  choice: StandUpChoice,
-  where: { wall: string },
-  name: string,
-): readonly Finding[] {
-  const { needed, ceiling, fits } = choice.plan
-  if (fits === 'yes') return []
-  const parts = {
-    subjects: [unit],
-    where,
-    figures: [needed, ceiling],
-    basis: geometry,
-    dangerous: true,
-  } as const
-  if (fits === 'no')
-    return [
-      finding({
-        ...parts,
-        rule: 'cannot-stand-up',
-        weight: 'stop',
-        say: message('cannot-stand-up', { unit: name, needed, ceiling }),
-      }),
-    ]
-  return [
-    finding({
-      ...parts,
-      rule: 'stand-up-not-known',
-      weight: 'ask',
-      say: message('stand-up-not-known', { unit: name, needed, ceiling }),
-    }),
   ]
 }
 

@@ -26,7 +26,7 @@ import { measureNext } from './measure-next'
 import { namesOf } from './names-of'
 import { obstacles } from './obstacles'
 import { siteOf } from './site'
-import { standUps, stoodUpAsChosen } from './stand-ups'
+import { standUps } from './stand-ups'
 import type { Finding, NoPlan, Operation, Plan } from './types'
 import { type UnitAnswers, unitPlan } from './unit-plans'
 import { wallThings } from './wall-things'
@@ -68,8 +68,8 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
   }
   const standing = positions.units.map((p) => unitPlan(p, answers))
   const fixed = obstacles(kitchen, survey)
-  const entry = bringIn(kitchen, survey, positions.units, standing, fixed, tilts)
-  const units = standing.map((u) => stoodUpAsChosen(u, tilts, entry.paths))
+  const entry = bringIn(kitchen, survey, positions.units, standing, fixed, tilts, heights.highPoint.z)
+  const { units } = entry
   const { lines, marks } = workOutLines(
     kitchen,
     survey,

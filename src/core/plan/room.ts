@@ -5,11 +5,12 @@ import type { FloorSurface, Obstacle, PlanPoint } from './types'
 
 /**
  * The room as placing sees it: its outline or the walls that have a place, what is fixed in it, the floor and the
- * ceiling. The ceiling counts as low everywhere as the lowest that was read anywhere over the walls: that can only ask
- * for more room than there is.
+ * ceiling. Among its readings the ceiling is the surface through them; past them it counts as low as the lowest that was
+ * read anywhere over the walls.
  */
 export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: boolean): Room {
-  const floor = floorPieces(survey)
+  const floor = piecesOf(survey)
+  const ceiling = piecesOf({ ...survey.ceiling, plane: null })
   const placed = survey.frames.filter((f) => f.placed)
   const ceilings = placed.map((f) => valueOf(f.ceiling)).filter((z) => z !== undefined)
   const lowest = ceilings.length === 0 ? null : Math.min(...ceilings)
@@ -25,12 +26,12 @@ export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: bool
     walls,
     obstacles: fixed,
     floorHighUnder: (polygon) => highestUnder(floor, polygon),
-    ceilingLowUnder: () => lowest,
+    ceilingLowUnder: (polygon) => lowestOver(ceiling, polygon, lowest),
   }
 }
 
-/** The floor as bare numbers, for asking many times. A reading not taken leaves its triangles without a height. */
-interface FloorPieces {
+/** Floor or ceiling as bare numbers, for asking many times. A reading not taken leaves its triangles without a height. */
+interface Pieces {
   /** Sides of the triangles, each once, where both ends are known. */
   readonly folds: readonly {
     readonly from: PlanPoint
@@ -46,11 +47,11 @@ interface FloorPieces {
   }[]
 }
 
-function floorPieces({
+function piecesOf({
   points,
   triangles,
   plane,
-}: Pick<FloorSurface, 'points' | 'triangles' | 'plane'>): FloorPieces {
+}: Pick<FloorSurface, 'points' | 'triangles' | 'plane'>): Pieces {
   const byId = new Map(points.map((p) => [p.id, p]))
   return {
     plane,
@@ -66,10 +67,7 @@ function floorPieces({
 
 type Point = FloorSurface['points'][number]
 
-function foldsOf(
-  triangles: FloorSurface['triangles'],
-  byId: ReadonlyMap<string, Point>,
-): FloorPieces['folds'] {
+function foldsOf(triangles: FloorSurface['triangles'], byId: ReadonlyMap<string, Point>): Pieces['folds'] {
   const seen = new Set<string>()
   return triangles.flatMap(({ readings: [a, b, c] }) =>
     [
@@ -107,7 +105,7 @@ function crossings(from: PlanPoint, to: PlanPoint, polygon: readonly PlanPoint[]
  * Highest floor under a polygon: at its corners, at every reading inside it, and where its sides cross the folds between
  * triangles, since a ridge may run across it; null where nothing can be said.
  */
-function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number | null {
+function highestUnder(floor: Pieces, polygon: readonly PlanPoint[]): number | null {
   let highest: number | null = null
   for (const corner of polygon) highest = higher(highest, floorAt(floor, corner))
   // A reading or a fold that lies lower than what was met already changes nothing.
@@ -121,6 +119,25 @@ function highestUnder(floor: FloorPieces, polygon: readonly PlanPoint[]): number
   return highest
 }
 
+/**
+ * Lowest ceiling over a polygon: the surface where the whole polygon lies among the readings, else that or the lowest
+ * over the walls, whichever is lower. A reading without a height leaves that lowest.
+ */
+function lowestOver(ceiling: Pieces, polygon: readonly PlanPoint[], overWalls: number | null): number | null {
+  const corners = polygon.map((corner) => heightIn(ceiling, corner))
+  const heights = [
+    ...corners.flatMap((z) => (typeof z === 'number' ? [z] : [])),
+    ...ceiling.points.flatMap(({ at, z }) => (pointIn(polygon, at) ? [z] : [])),
+    ...ceiling.folds.flatMap(({ from, to, zFrom, zTo }) =>
+      crossings(from, to, polygon).map((share) => zFrom + (zTo - zFrom) * share),
+    ),
+  ]
+  const isAmong = corners.every((z) => z !== 'outside') && ceiling.triangles.length > 0
+  const isRead = ceiling.triangles.every(({ z }) => z.every((v) => v !== undefined))
+  if (isAmong && isRead) return Math.min(...heights)
+  return overWalls === null ? null : Math.min(overWalls, ...heights)
+}
+
 function higher(a: number | null, b: number | null): number | null {
   return a === null || (b !== null && b > a) ? b : a
 }
@@ -129,14 +146,22 @@ function higher(a: number | null, b: number | null): number | null {
  * The floor at a point: in the triangle it lies in; outside all of them, on the plane through the readings, which is
  * where units are only set down on their way. Null where a reading is not known.
  */
-function floorAt({ triangles, plane }: FloorPieces, at: PlanPoint): number | null {
+function floorAt(floor: Pieces, at: PlanPoint): number | null {
+  const z = heightIn(floor, at)
+  if (z !== 'outside') return z
+  const { plane } = floor
+  return plane === null ? null : plane.a + plane.b * at.x + plane.c * at.y
+}
+
+/** The height in the triangle a point lies in; null where a reading of it is not known. */
+function heightIn({ triangles }: Pieces, at: PlanPoint): number | null | 'outside' {
   for (const { corners, z } of triangles) {
     const weights = within(at, corners)
     if (weights === null) continue
     if (z.some((v) => v === undefined)) return null
     return z.reduce<number>((sum, v, i) => sum + (v as number) * (weights[i] as number), 0)
   }
-  return plane === null ? null : plane.a + plane.b * at.x + plane.c * at.y
+  return 'outside'
 }
 
 /** How much each corner of a triangle counts at a point in it; null outside, and where it has no area. */

@@ -1,34 +1,59 @@
-import { derive, type Figure, unknown } from '../figure'
-import { factId } from '../kitchen/fact-id'
+import { type Basis, derive, type Figure, known } from '../figure'
 import type { Unit } from '../kitchen/schema'
+import { extentsOf, inUnit } from '../placing/solid'
 import { type LegsWhileTilting, type StandUpChoice, standUpOver, standUpPlan } from '../placing/stand-up'
+import { tiltFloor } from '../placing/sweep'
+import { highestOf } from '../survey/extremes'
+import { sum } from '../survey/sum'
 import type { Survey } from '../survey/survey'
 import type { UnitPosition } from '../units/positions'
 import type { PlacingPath, UnitPlan } from './types'
 
-/** How each tall unit could be stood up, under the lowest ceiling over its wall and from the highest floor. */
+/** How a tall unit could be stood up before its own place, and how elsewhere in the room when there it cannot. */
+export interface TallStandUp {
+  readonly here: StandUpChoice
+  /** Under the highest ceiling of the room; null where its own place will do, or nowhere will. */
+  readonly elsewhere: StandUpChoice | null
+}
+
+/** The choice by which a spot on the floor is looked for. */
+export function choiceToTry({ here, elsewhere }: TallStandUp): StandUpChoice {
+  return elsewhere ?? here
+}
+
+const clearHeight: Basis = { kind: 'geometry', why: 'lowest ceiling over it, less the highest floor' }
+const onTheFloor: Basis = { kind: 'geometry', why: 'the floor it sweeps while it is stood up' }
+const highestReading: Basis = { kind: 'geometry', why: 'the highest of the ceiling readings' }
+
+/**
+ * How each tall unit could be stood up, from the highest floor: under the lowest ceiling over the floor in front of its
+ * own place, as far out as it is long; or else somewhere under the highest ceiling that was read.
+ */
 export function standUps(
   units: readonly UnitPosition[],
   survey: Survey,
   highPoint: Figure,
-): ReadonlyMap<string, StandUpChoice> {
+): ReadonlyMap<string, TallStandUp> {
   const talls = units.filter((u) => u.unit.kind === 'tall')
+  const above = (ceiling: Figure): Figure => sum('mm', clearHeight, [ceiling], [highPoint])
+  const readings = survey.ceiling.points.map(({ z }) => z)
+  const highest = readings.length === 0 ? null : above(highestOf('mm', highestReading, readings))
   return new Map(
     talls.map((u) => {
-      const over = survey.frame(u.unit.wall)?.ceiling ?? unknown('mm', [factId('walls', u.unit.wall)])
-      const ceiling = derive(
-        'mm',
-        { kind: 'geometry', why: 'lowest ceiling over its wall, less the highest floor' },
-        [over, highPoint],
-        (top, floor) => (top as number) - (floor as number),
-      )
       const { height, depth, width } = u
-      return [u.unit.id, standUpPlan({ height, depth, width, ceiling, legs: legsWhileTilting(u) })]
+      const out = sum('mm', onTheFloor, [u.out, depth, height])
+      const ceiling = above(survey.ceilingOver(u.unit.wall, u.left, u.right, out))
+      const under = (clear: Figure) =>
+        standUpPlan({ height, depth, width, ceiling: clear, legs: legsWhileTilting(u) })
+      const here = under(ceiling)
+      const best = here.plan.fits === 'yes' || highest === null ? null : under(highest)
+      const isBetter = best !== null && best.plan.fits !== 'no' && best.plan.fits !== here.plan.fits
+      return [u.unit.id, { here, elsewhere: isBetter ? best : null }]
     }),
   )
 }
 
-function legsWhileTilting({ unit, width, depth }: UnitPosition): LegsWhileTilting | null {
+export function legsWhileTilting({ unit, width, depth }: UnitPosition): LegsWhileTilting | null {
   if (unit.stands !== 'legs') return null
   const nearest = (of: (foot: Unit['feet'][number]) => Figure): Figure =>
     derive('mm', { kind: 'geometry', why: 'the foot nearest that side' }, unit.feet.map(of), (...all) =>
@@ -53,13 +78,37 @@ function legsWhileTilting({ unit, width, depth }: UnitPosition): LegsWhileTiltin
   }
 }
 
-/** The unit stood up over the side that the floor of this room allows, where that is not the one the ceiling favours. */
+/**
+ * The unit as it is stood up on its way in, over the side that the floor of this room allows. The ceiling told is that
+ * before its own place, as long as the one over the floor it sweeps on its way says the same of it; else that one.
+ */
 export function stoodUpAsChosen(
   unit: UnitPlan,
-  tilts: ReadonlyMap<string, StandUpChoice>,
+  { left, out }: Pick<UnitPosition, 'left' | 'out'>,
+  tilts: ReadonlyMap<string, TallStandUp>,
   paths: readonly PlacingPath[],
+  survey: Pick<Survey, 'ceilingOver'>,
+  highPoint: Figure,
 ): UnitPlan {
   const tilt = tilts.get(unit.unit)
+  const { pose } = unit
   const way = paths.find((p) => p.unit === unit.unit)?.segments.find((s) => s.kind === 'stand-up')
-  return tilt === undefined || way === undefined ? unit : { ...unit, standUp: standUpOver(tilt, way.over) }
+  if (tilt === undefined || way === undefined || pose === null) return unit
+  const choice = choiceToTry(tilt)
+  const reach = choice.plan.pivot === 'feet' ? way.blocks : 0
+  const floor = extentsOf(tiltFloor(unit.solid, way, reach).map((p) => inUnit(pose, p)))
+  const from = (side: Figure, by: number): Figure =>
+    sum('mm', onTheFloor, [side, known(by, 0, 'mm', [], onTheFloor)])
+  const ceiling = survey.ceilingOver(
+    unit.wall,
+    from(left, floor.x0),
+    from(left, floor.x1),
+    from(out, floor.y1),
+    from(out, floor.y0),
+  )
+  const clear = sum('mm', clearHeight, [ceiling], [highPoint])
+  const onTheWay = standUpOver(choice, way.over, clear)
+  const before = standUpOver(tilt.here, way.over)
+  const saysTheSame = tilt.elsewhere === null && before.fits === onTheWay.fits
+  return { ...unit, standUp: saysTheSame ? before : onTheWay }
 }

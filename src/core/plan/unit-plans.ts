@@ -1,9 +1,9 @@
 import type { Achieved } from '../daylog/achieved'
 import { adjustersOf } from '../daylog/adjusters'
 import { derive, type Figure } from '../figure'
-import type { StandUpChoice } from '../placing/stand-up'
 import type { Survey } from '../survey/survey'
 import { poseOf, type UnitPosition } from '../units/positions'
+import type { TallStandUp } from './stand-ups'
 import type { HoldingPlan, LegPlan, LiftPlan, UnitId, UnitPlan } from './types'
 
 /** What the parts of the core have worked out for each unit, by its id. */
@@ -14,7 +14,7 @@ export interface UnitAnswers {
   readonly lifts: ReadonlyMap<UnitId, LiftPlan>
   readonly holding: ReadonlyMap<UnitId, HoldingPlan>
   readonly hookOn: ReadonlyMap<UnitId, UnitPlan['hookOn']>
-  readonly standUps: ReadonlyMap<UnitId, StandUpChoice>
+  readonly standUps: ReadonlyMap<UnitId, TallStandUp>
   readonly achieved: Achieved
 }
 
@@ -49,7 +49,7 @@ export function unitPlan(position: UnitPosition, answers: UnitAnswers): UnitPlan
     adjusters: adjustersOf(unit, legs),
     lift: answers.lifts.get(unit.id) as LiftPlan,
     holding: answers.holding.get(unit.id) ?? null,
-    standUp: answers.standUps.get(unit.id)?.plan ?? null,
+    standUp: answers.standUps.get(unit.id)?.here.plan ?? null,
     hookOn: answers.hookOn.get(unit.id) ?? null,
     achieved:
       state === undefined && reached === undefined

@@ -33,8 +33,10 @@ export interface Survey {
   readonly plane: FloorSurface['plane']
   /** The ceiling over one place, straight between the readings round it. */
   readonly ceilingAt: (wall: WallId, along: Figure, out: Figure) => Figure
-  /** The lowest ceiling over a stretch of wall, from the wall out to `out`. */
-  readonly ceilingOver: (wall: WallId, from: Figure, to: Figure, out: Figure) => Figure
+  /** The lowest ceiling over a stretch of wall, out to `out` from the wall, or from `near` where that is given. */
+  readonly ceilingOver: (wall: WallId, from: Figure, to: Figure, out: Figure, near?: Figure) => Figure
+  /** Ceiling readings that have a place in the room, and their triangles. */
+  readonly ceiling: Pick<FloorSurface, 'points' | 'triangles'>
   /** Corners of the room, clockwise; where the walls do not close, the last wall's right end too. Null: not all known. */
   readonly outline: readonly PlanPoint[] | null
   readonly findings: readonly Finding[]
@@ -43,6 +45,7 @@ export interface Survey {
 const leftEnd: Basis = { kind: 'geometry', why: 'the left end of the wall' }
 /** The ceiling "over a wall" is read over this depth in front of it, as deep as base units are. Common practice. */
 const OVER_A_WALL = 600
+const AT_THE_WALL = known(0, 0, 'mm', [], { kind: 'geometry', why: 'from the face of the wall' })
 
 /** Works out the plan, the floor and the ceiling from what was measured. Nothing is filled in for what was not. */
 export function workOutSurvey(kitchen: Kitchen, _region: RegionPack | null): Survey {
@@ -63,7 +66,7 @@ export function workOutSurvey(kitchen: Kitchen, _region: RegionPack | null): Sur
 
 type LookUps = Pick<
   Survey,
-  'along' | 'height' | 'toRoom' | 'floorAt' | 'floorOutsideBy' | 'ceilingAt' | 'ceilingOver'
+  'along' | 'height' | 'toRoom' | 'floorAt' | 'floorOutsideBy' | 'ceilingAt' | 'ceilingOver' | 'ceiling'
 >
 
 function lookUps(kitchen: Kitchen, chains: WallChains, floor: Surface): LookUps {
@@ -99,11 +102,12 @@ function lookUps(kitchen: Kitchen, chains: WallChains, floor: Surface): LookUps 
       const index = chains.indexOf.get(wall)
       return index === undefined ? noSuchWall(wall) : ceiling.heightAt(index, at, out)
     },
-    ceilingOver: (wall, from, to, out) => {
+    ceilingOver: (wall, from, to, out, near = AT_THE_WALL) => {
       const index = chains.indexOf.get(wall)
       if (index === undefined) return noSuchWall(wall)
-      return lowestCeiling(ceiling, chains, { wall: index, from, to, out })
+      return lowestCeiling(ceiling, chains, { wall: index, from, to, out, near })
     },
+    ceiling: drawnFloor(ceiling),
   }
 }
 

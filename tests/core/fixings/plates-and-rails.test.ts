@@ -76,6 +76,29 @@ test('a plate over a socket is a stop: plates cannot be moved', () => {
   })
 })
 
+test.each([576, 684])(
+  'a plate hole 1 past the band of a socket at %i is asked about: the tape cannot tell',
+  (socket) => {
+    // 576 + 53 = 629 and 684 - 53 = 631: 1 from the hole at 630 on either side. The socket is taped to ± 2.
+    const accessory = {
+      id: 's',
+      kind: 'socket',
+      along: { at: { value: socket, pm: 2 } },
+      height: up(0),
+      width: exact(86),
+      tall: exact(86),
+    }
+    const file = wallFile({ wall: { ...brickWall, accessories: [accessory] }, units: [wallUnit] })
+    const { hole, fixings } = worked(file)
+    expect(hole('plate.w.left.1').verdict).toBe('ask')
+    const asked = fixings.findings.find((f) => f.id === 'hole-near-band:plate.w.left.1')
+    expect(asked).toMatchObject({ weight: 'ask', dangerous: true })
+    expect(asked?.about).toContain('accessory-vertical.a.s')
+    expect(asked?.from).toContain('walls.a.accessories.s.along.at')
+    expect(findings(file).filter((id) => id.startsWith('hole-near-band'))).toHaveLength(1)
+  },
+)
+
 test('on a stud wall a plate between studs holds nothing, and timber is proposed behind it', () => {
   const file = wallFile({
     wall: { ...studWall, studs: [stud('s1', 800), stud('s2', 1000)] },

@@ -52,6 +52,25 @@ describe('clearance', () => {
     const low = best(tall, room([], diagonal + 20 + 30))
     expect(low.clearance).toBeCloseTo(30, 2)
   })
+  test('swung on its feet it is never a leg and a whole diagonal high at once', () => {
+    // Feet 60 in and 60 long: sqrt(2060² + 520²) = 2124.62, and 10 for hands. A leg and the bare diagonal: 2142.4.
+    const insets = { back: 60, front: 60, left: 60, right: 60 }
+    const swung = { sides: ['back'] as const, blocks: 60, reach: 60, insets }
+    const tall = { ...aTall('t', pose(4000, 0, FLOOR + 60)), standUp: swung }
+    const stoodUp = (ceiling: number) => candidatePaths([tall], room([], ceiling)).notStoodUp.length === 0
+    expect(stoodUp(2134.7)).toBe(true)
+    expect(stoodUp(2134.4)).toBe(false)
+    expect(best(tall, room([], 2140)).clearance).toBeCloseTo(2140 - 2124.62, 2)
+  })
+  test('a lamp that it clears on its feet is not in its way, whatever a diagonal on top of the legs would reach', () => {
+    const insets = { back: 60, front: 60, left: 60, right: 60 }
+    const swung = { sides: ['back'] as const, blocks: 60, reach: 60, insets }
+    const tall = { ...aTall('t', pose(4000, 0, FLOOR + 60)), standUp: swung }
+    const lamp = block(0, 0, 9000, 9000, FLOOR + 2136, FLOOR + 2400)
+    expect(candidatePaths([tall], room([lamp])).notStoodUp).toEqual([])
+    const lower = block(0, 0, 9000, 9000, FLOOR + 2134, FLOOR + 2400)
+    expect(candidatePaths([tall], room([lower])).notStoodUp).toHaveLength(1)
+  })
   test('nothing fixed near: the cut-off', () => {
     const open = { ...room([], null), outline: null }
     expect(best(aBase('b', pose(1000, 0, FINAL)), open).clearance).toBe(FAR)

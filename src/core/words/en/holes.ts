@@ -51,6 +51,10 @@ export const holesWords = {
     '{count} holes in {wall} go deeper than {limit} mm, the deepest {deepest:pm}. Stop before them: trace to that depth, and have the circuits proved dead by someone competent.',
   'holes.hole-past-setback':
     '{count} screws in {wall} go more than {limit} mm into a stud, the deepest {deepest:pm} from the face. Stop before them: look for plates, trace, and have the circuits proved dead.',
+  'holes.hole-near-band':
+    'A hole {unit} needs, {along} from the left corner and {height:signed} from the line, is so near where a cable or pipe may run that the readings cannot tell. Do not drill it yet.',
+  'holes.measure-hole-and-band':
+    'Measure the hole and what is beside it again, from the same corner. If they are still this near, take it as not to be drilled.',
   'holes.hole-refused':
     'A hole {unit} needs, {along} from the left corner and {height:signed} from the line, may not be drilled there.',
   'holes.hole-refused-others-hold':
