@@ -1,6 +1,7 @@
-import { type ReactNode, useState } from 'react'
+import { type ReactNode, type Ref, useState } from 'react'
 
 interface Props {
+  readonly box: Ref<HTMLDivElement>
   readonly isTurned: boolean
   readonly onTurn: (turn: number, tip: number, closer: number) => void
   readonly onReset: () => void
@@ -14,10 +15,10 @@ const STEP = 15
 const CLOSER = 1.25
 
 /** Buttons for everything that dragging does, folded away until they are asked for. */
-export function LookRound({ isTurned, onTurn, onReset, onAgain, onTurnOver, isAtEnd }: Props) {
+export function LookRound({ box, isTurned, onTurn, onReset, onAgain, onTurnOver, isAtEnd }: Props) {
   const [isOpen, setOpen] = useState(false)
   return (
-    <div className="look-round">
+    <div className="look-round" ref={box}>
       <button
         type="button"
         className="look-button words toggle"

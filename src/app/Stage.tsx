@@ -1,4 +1,4 @@
-import { lazy, Suspense, useState } from 'react'
+import { lazy, Suspense, useRef, useState } from 'react'
 import type { Operation, Plan } from '../core/plan/types'
 import type { Look } from '../scene/camera/look'
 import type { WalkthroughProps } from '../scene/Walkthrough'
@@ -56,6 +56,7 @@ function Picture({ plan, operation, index }: PictureProps) {
   const drag = useDrag(look, setLook)
   const actions = useActions()
   const finding = useApp((s) => s.finding)
+  const buttons = useRef<HTMLDivElement>(null)
   return (
     <>
       <div className="picture" {...drag}>
@@ -67,9 +68,11 @@ function Picture({ plan, operation, index }: PictureProps) {
           look={look}
           finding={finding}
           onFinding={actions.openFinding}
+          covered={buttons}
         />
       </div>
       <LookRound
+        box={buttons}
         isTurned={look !== asChosen || finding?.isLookedAt === true}
         onTurn={(turn, tip, closer) => setLook(turned(look, turn, tip, closer))}
         onReset={() => {

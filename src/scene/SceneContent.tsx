@@ -24,6 +24,7 @@ export interface SceneContentProps {
   readonly found: Found
   readonly flags: readonly Flag[]
   readonly layer: RefObject<HTMLDivElement | null>
+  readonly covered: RefObject<HTMLElement | null> | null
   /** The camera jumps to each view. */
   readonly isStill: boolean
   readonly idPicture: { readonly only?: readonly string[] | undefined } | null
@@ -75,7 +76,7 @@ export function SceneContent(props: SceneContentProps) {
   return (
     <>
       <CameraRig framing={view} isStill={isStill} />
-      <LabelRig labels={labels} flags={flags} obstacles={obstacles} overlay={layer} />
+      <LabelRig labels={labels} flags={flags} obstacles={obstacles} overlay={layer} covered={props.covered} />
       <group name="room" rotation={[...UPRIGHT]} scale={METRES}>
         <Drawing sketch={scene.still} idPicture={idPicture} />
         {scene.moving !== null && moving !== null && (

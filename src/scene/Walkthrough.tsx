@@ -1,6 +1,6 @@
 import './scene.css'
 import { Canvas } from '@react-three/fiber'
-import { useCallback, useMemo, useRef, useState } from 'react'
+import { type RefObject, useCallback, useMemo, useRef, useState } from 'react'
 import { message } from '../core/message'
 import type { Plan } from '../core/plan/types'
 import type { Display } from '../core/words/format'
@@ -48,6 +48,8 @@ export interface WalkthroughProps {
   readonly onFinding?: (finding: string) => void
   /** A few words for a rule, to be shown at its flag. */
   readonly headingOf?: (rule: string) => string
+  /** What lies over the picture, as buttons do: no text goes under it. */
+  readonly covered?: RefObject<HTMLElement | null>
   /** Every part in its own flat colour (see ids.ts), without texts; `only` draws just those parts. */
   readonly idBuffer?: { readonly only?: readonly string[] }
 }
@@ -157,6 +159,7 @@ function Picture(props: WalkthroughProps) {
             found={found}
             flags={flags}
             layer={layer}
+            covered={props.covered ?? null}
             isStill={reducedMotion || camera !== undefined}
             idPicture={idBuffer ?? null}
             onParts={onParts}

@@ -222,7 +222,10 @@ describe('texts', () => {
       most = Math.max(most, boxes.length)
       for (const [i, a] of boxes.entries()) {
         expect(a.x >= 0 && a.y >= 0 && a.x + a.width <= width && a.y + a.height <= height).toBe(true)
-        for (const b of boxes.slice(i + 1)) expect(overlap(a, b) ? `${a.text} on ${b.text}` : '').toBe('')
+        // On a narrow picture they keep further apart, or two figures read as one.
+        const gap = width < 560 ? 6 : 0
+        for (const b of boxes.slice(i + 1))
+          expect(overlap(a, b, gap) ? `${a.text} on ${b.text}` : '').toBe('')
       }
     }
     expect(most).toBeGreaterThan(3)

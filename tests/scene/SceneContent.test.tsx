@@ -37,6 +37,7 @@ function scene(id: string, t: number, plan: Plan = samplePlan, onParts?: (parts:
       found={nothingFound}
       flags={[]}
       layer={createRef<HTMLDivElement>()}
+      covered={null}
       isStill
       idPicture={null}
       onParts={onParts}

@@ -12,6 +12,7 @@ import {
   type Spot,
   type Wanted,
 } from './place-labels'
+import { GAP, NARROW, thinnedOut } from './thin-out'
 
 /** Things on the picture that no text may cover. */
 export interface LabelObstacles {
@@ -43,25 +44,30 @@ function isSpot(spot: Spot | null): spot is Spot {
 
 /** After each frame puts every text of the overlay where it belongs; one overlay, no text in the 3D. */
 export function LabelRig({
-  labels,
+  labels: all,
   flags,
   obstacles,
   overlay,
+  covered,
 }: {
   labels: readonly Label[]
   flags: readonly Flag[]
   obstacles: LabelObstacles
   overlay: RefObject<HTMLDivElement | null>
+  /** What lies over the picture: no text goes under it. */
+  covered: RefObject<HTMLElement | null> | null
 }) {
   const invalidate = useThree((s) => s.invalidate)
   const sizes = useRef(new Map<string, { width: number; height: number }>())
   useEffect(() => {
-    if (labels.length >= 0 && flags.length >= 0) invalidate()
-  }, [labels, flags, invalidate])
+    if (all.length >= 0 && flags.length >= 0) invalidate()
+  }, [all, flags, invalidate])
 
   useFrame(({ camera, size }) => {
     const layer = overlay.current
     if (layer === null) return
+    const isNarrow = size.width < NARROW
+    const labels = thinnedOut(all, size.width)
     const shown = (p: RoomPoint) => project(p, camera, size.width, size.height)
     const nodes = new Map(
       [...layer.querySelectorAll<HTMLElement>('[data-label]')].map((n) => [n.dataset['label'] ?? '', n]),
@@ -78,7 +84,7 @@ export function LabelRig({
     const wanted = labels.flatMap((label): Wanted[] => {
       const node = nodes.get(label.id)
       if (node === undefined) return []
-      const { width, height } = sizeOf(sizes.current, node, label)
+      const { width, height } = sizeOf(sizes.current, node, label, isNarrow)
       const anchors = label.anchors.map(shown).filter(isSpot)
       if (label.fits !== null && !isWideEnough(label.fits.map(shown), width)) return []
       const lift = label.along === null ? 0 : liftOver(label.along.map(shown), width)
@@ -97,7 +103,8 @@ export function LabelRig({
       ]
     })
     const plates = obstacles.plates.map((p) => around(p.map(shown).filter(isSpot))).filter((r) => r !== null)
-    const marks = [...obstacles.marks.map(shown).filter(isSpot).map(round), ...plates]
+    const over = rectangleOver(covered?.current ?? null, layer)
+    const marks = [...obstacles.marks.map(shown).filter(isSpot).map(round), ...plates, ...over]
     const edges = obstacles.edges.flatMap(([a, b]): Segment[] => {
       const [from, to] = [shown(a), shown(b)]
       return from === null || to === null ? [] : [{ from, to }]
@@ -114,9 +121,21 @@ export function LabelRig({
       ...flagged,
       ...wanted.filter((w) => !strong.has(w.id)),
     ]
-    write(layer, nodes, bounds.width, placeLabels(inOrder, bounds, marks, [...edges, ...lines]))
+    write(
+      layer,
+      nodes,
+      bounds.width,
+      placeLabels(inOrder, bounds, marks, [...edges, ...lines], isNarrow ? GAP.narrow : GAP.wide),
+    )
   }, -1)
   return null
+}
+
+/** Where an element lies over the picture. */
+function rectangleOver(element: HTMLElement | null, layer: HTMLElement): readonly Rectangle[] {
+  if (element === null) return []
+  const [a, b] = [element.getBoundingClientRect(), layer.getBoundingClientRect()]
+  return [{ x: a.x - b.x, y: a.y - b.y, width: a.width, height: a.height }]
 }
 
 function round({ x, y }: Spot): Rectangle {
@@ -145,8 +164,9 @@ function sizeOf(
   kept: Map<string, { width: number; height: number }>,
   node: HTMLElement,
   label: Label,
+  isNarrow: boolean,
 ): { width: number; height: number } {
-  const key = `${label.isStrong} ${label.text}`
+  const key = `${isNarrow} ${label.isStrong} ${label.text}`
   const known = kept.get(key)
   if (known !== undefined) return known
   const size = { width: node.offsetWidth, height: node.offsetHeight }

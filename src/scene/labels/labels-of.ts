@@ -29,6 +29,10 @@ export interface Label {
   readonly fits: readonly [RoomPoint, RoomPoint] | null
   /** The line it is written along, if any. */
   readonly along: readonly [RoomPoint, RoomPoint] | null
+  /** Not what the step is about: left out where there is little room. */
+  readonly isAside: boolean
+  /** The figure of a mark, one of many alike. */
+  readonly isMark: boolean
   /** Written in its own place or not at all, moved aside, or moved aside with a line back to its place. */
   readonly moves: 'no' | 'yes' | 'with-leader'
 }
@@ -112,6 +116,8 @@ function unitLabels(
         fits: inHand ? null : ([on(u, 0.06, 0.5), on(u, 0.94, 0.5)] as const),
         along: null,
         moves: inHand ? ('yes' as const) : ('no' as const),
+        isAside: !inHand,
+        isMark: false,
       },
     ]
   })
@@ -143,6 +149,8 @@ function dimensionLabels(
     fits: null,
     along: [pointOf(d.from), pointOf(d.to)],
     moves: 'with-leader',
+    isAside: false,
+    isMark: false,
   }))
 }
 
@@ -164,6 +172,8 @@ function holeLabels(plan: Plan, standing: Standing, hidden: ReadonlySet<string>)
         fits: null,
         along: null,
         moves: 'with-leader' as const,
+        isAside: false,
+        isMark: false,
       },
     ]
   })
@@ -216,6 +226,8 @@ function lineLabels(
         fits: null,
         along: [at(from), at(to)],
         moves: isNow ? ('with-leader' as const) : ('no' as const),
+        isAside: !isNow,
+        isMark: false,
       },
     ]
   })
@@ -265,6 +277,8 @@ function markLabels(
         fits: null,
         along: null,
         moves: 'with-leader' as const,
+        isAside: false,
+        isMark: true,
       },
     ]
   })
@@ -294,6 +308,8 @@ function clearLabels(standing: Standing, room: RoomShape, isVisible: Sees): read
       fits: null,
       along: null,
       moves: 'no',
+      isAside: false,
+      isMark: false,
     }
   })
 }

@@ -38,7 +38,7 @@ export interface Placed extends Rectangle {
   readonly leader: Segment | null
 }
 
-/** Room kept round every text, px. */
+/** Between a text and what it belongs to, and at least between any two, px. */
 const GAP = 3
 /** A text further from its spot than this gets a line to it, px. */
 const NEAR = 16
@@ -53,14 +53,16 @@ export function placeLabels(
   bounds: Rectangle,
   marks: readonly Rectangle[],
   edges: readonly Segment[],
+  gap = GAP,
 ): readonly Placed[] {
-  const taken: Rectangle[] = [...marks]
+  const taken: Rectangle[] = []
   const placed: Placed[] = []
   for (const label of wanted) {
-    const found = spotsFor(label).find(
+    const found = spotsFor(label, gap).find(
       ({ rectangle }) =>
         isWithin(rectangle, bounds) &&
-        !taken.some((other) => overlap(rectangle, other, GAP)) &&
+        !marks.some((mark) => overlap(rectangle, mark, GAP)) &&
+        !taken.some((other) => overlap(rectangle, other, gap)) &&
         !edges.some((edge) => minds(label, edge) && crosses(edge, rectangle)),
     )
     if (found === undefined) continue
@@ -84,7 +86,7 @@ interface Possible {
 }
 
 /** Every place a text may stand, best first: at each spot as it likes, then moved up or down, then beside. */
-function spotsFor(label: Wanted): readonly Possible[] {
+function spotsFor(label: Wanted, gap: number): readonly Possible[] {
   const { width, height, likes, lift = 0 } = label
   const first = (a: Spot): Spot => {
     if (likes === 'above') return { x: a.x - width / 2, y: a.y - height - GAP - lift }
@@ -107,7 +109,7 @@ function spotsFor(label: Wanted): readonly Possible[] {
     SHIFTS.flatMap((n) =>
       [0, -1, 1].map((m) => {
         const p = first(a)
-        return at(a, { x: p.x + m * (width / 2 + 4 * GAP), y: p.y + n * (height + GAP) }, true)
+        return at(a, { x: p.x + m * (width / 2 + 4 * GAP), y: p.y + n * (height + gap) }, true)
       }),
     ),
   )
