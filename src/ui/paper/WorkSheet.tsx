@@ -14,6 +14,9 @@ export function WorkSheet({ plan }: { readonly plan: Plan }) {
         title="Order of work"
         about="work stops at a hold point until every check is answered"
       />
+      <p className="small-screen-only quiet">
+        What to look at in each step stands on the printed sheet, and at the step itself.
+      </p>
       <div className="work-columns">
         <table className="rows work">
           <thead>

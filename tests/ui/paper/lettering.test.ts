@@ -5,9 +5,11 @@ import { workThrough } from '../../../src/core/plan/entry'
 import type { Plan, WallFrame } from '../../../src/core/plan/types'
 import { chainLabels, SLASH } from '../../../src/ui/paper/wall/chain'
 import { flagsFor, foundOn, letterAt } from '../../../src/ui/paper/wall/found'
+import { markBoxes } from '../../../src/ui/paper/wall/Holes'
+import { thingBoxes } from '../../../src/ui/paper/wall/InWall'
 import { letteringOf } from '../../../src/ui/paper/wall/lettering'
 import { type Pen, penFor } from '../../../src/ui/paper/wall/pen'
-import { type Box, overlaps } from '../../../src/ui/paper/wall/spread'
+import { type Box, distance, overlaps } from '../../../src/ui/paper/wall/spread'
 
 const kitchens = import.meta.glob<unknown>('../../../scenes/*.dryrun.json', {
   eager: true,
@@ -55,6 +57,18 @@ describe.each(walls)('$title', ({ plan, frame }) => {
     expect(height / scale).toBeLessThanOrEqual(214)
     const points = ((0.88 * pen.text) / scale / 25.4) * 72
     expect(points).toBeGreaterThanOrEqual(9)
+  })
+
+  test('no name lies over a socket or a mark, and no number is nearer to another hole than to its own', () => {
+    const { names, holes, things } = set(plan, frame)
+    const solid = [...thingBoxes(things, pen), ...markBoxes(holes, pen)]
+    expect(
+      names.filter((name) => solid.some((s) => overlaps(name, s))).map((n) => n.lines.join(' ')),
+    ).toEqual([])
+    const astray = placed.filter((p) =>
+      placed.some((other) => other !== p && distance(p.label, other) < distance(p.label, p) - 1e-6),
+    )
+    expect(astray.map((p) => p.hole.id)).toEqual([])
   })
 
   test('every finding with a place along the wall has its flag, and no flag hides a hole’s mark', () => {

@@ -1,9 +1,11 @@
 import { valueOf } from '../../../core/figure'
 import type { Hole } from '../../../core/plan/types'
 import { COLORS, type Pen } from './pen'
-import { type Box, placeLabels, textWidth } from './spread'
+import { type Box, distance, placeLabels, textWidth } from './spread'
 
 const RADIUS = 6.5
+/** A number further from its mark than this, in steps, has a line to it. */
+const FAR = 10
 
 /** The place every mark of a hole takes up on the wall. */
 export function markBoxes(holes: readonly Hole[], pen: Pen): readonly Box[] {
@@ -48,6 +50,13 @@ export function Holes({ placed, pen }: { readonly placed: readonly PlacedHole[];
     const color = isRefused ? COLORS.refused : COLORS.brass
     return (
       <g key={hole.id}>
+        {distance(label, { x, y }) > FAR * pen.step && (
+          <path
+            d={`M${x} ${y}L${label.x + label.w / 2} ${label.y + label.h / 2}`}
+            stroke={color}
+            strokeWidth={pen.step}
+          />
+        )}
         <g transform={`translate(${x} ${y}) scale(${pen.step})`}>
           <HoleMark purpose={hole.purpose} isRefused={isRefused} />
         </g>

@@ -13,7 +13,7 @@ export interface NameBox extends Box {
 /** Where up a front a name may stand, the middle first. */
 const PLACES = [0.5, 0.68, 0.32, 0.82, 0.18]
 
-/** The lettering of a unit's name: in the middle of its front, or as near to it as other things on the wall let it. */
+/** The lettering of a unit's name: in the middle of its front, or higher, lower or to a side where other things on the wall want it so. */
 export function nameBox(unit: UnitPlan, pen: Pen, taken: readonly Box[]): NameBox | null {
   const [left, right, bottom, top] = edges(unit)
   if (left === undefined || right === undefined || bottom === undefined || top === undefined) return null
@@ -23,15 +23,19 @@ export function nameBox(unit: UnitPlan, pen: Pen, taken: readonly Box[]): NameBo
   const size = Math.min(pen.text, room / widest)
   const w = widest * size
   const h = lines.length * size * 1.25
-  const boxes = PLACES.map((part) => ({
-    unit: unit.unit,
-    x: (left + right) / 2 - w / 2,
-    y: pen.y(bottom + part * (top - bottom)) - h / 2,
-    w,
-    h,
-    size,
-    lines,
-  }))
+  const middle = (left + right) / 2 - w / 2
+  const aside = (right - left - w) / 2 - 4 * pen.step
+  const boxes = [0, -aside, aside].flatMap((shift) =>
+    PLACES.map((part) => ({
+      unit: unit.unit,
+      x: middle + shift,
+      y: pen.y(bottom + part * (top - bottom)) - h / 2,
+      w,
+      h,
+      size,
+      lines,
+    })),
+  )
   return boxes.find((box) => !taken.some((other) => overlaps(box, other))) ?? boxes[0] ?? null
 }
 

@@ -71,7 +71,7 @@ export interface Anchor {
 
 /**
  * A place beside each mark for its label, touching no mark and no other label: below right if that is free, then round
- * the mark, then further out. y grows downwards; the place is the label's top left corner.
+ * the mark, then further out; nearer to its own mark than to any other, as long as there is such a place. y grows downwards; the place is the label's top left corner.
  */
 export function placeLabels(
   anchors: readonly Anchor[],
@@ -83,9 +83,18 @@ export function placeLabels(
   for (const anchor of anchors) {
     const tries = candidates(anchor, radius)
     const isFree = (box: Box) => ![...marks, ...placed, ...taken].some((other) => overlaps(box, other))
-    placed.push(tries.find(isFree) ?? (tries[0] as Box))
+    const isNearest = (box: Box) =>
+      anchors.every((other) => other === anchor || distance(box, anchor) < distance(box, other))
+    placed.push(tries.find((box) => isFree(box) && isNearest(box)) ?? tries.find(isFree) ?? (tries[0] as Box))
   }
   return placed
+}
+
+/** From a point to the nearest edge of a box. */
+export function distance({ x, y, w, h }: Box, point: { readonly x: number; readonly y: number }): number {
+  const dx = Math.max(x - point.x, 0, point.x - x - w)
+  const dy = Math.max(y - point.y, 0, point.y - y - h)
+  return Math.hypot(dx, dy)
 }
 
 function candidates({ x, y, w, h }: Anchor, radius: number): readonly Box[] {
