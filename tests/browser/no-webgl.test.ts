@@ -30,6 +30,38 @@ test('the slip, the wall and the way on are all there', async () => {
   await watched.close()
 })
 
+test('in the hand its letters can be read, and it stands where the work is', async () => {
+  const watched = await openedApp(browser, origin, '#rehearse/drill-rail:rail-2', {
+    viewport: { width: 390, height: 844 },
+  })
+  const { page } = watched
+  await page.locator('.stage svg.wall-drawing').waitFor()
+  const seen = await page.evaluate(() => {
+    const svg = document.querySelector<SVGSVGElement>('.stage svg.wall-drawing')
+    const stage = document.querySelector('.stage')?.getBoundingClientRect()
+    if (svg == null || stage === undefined) throw new Error('no drawing')
+    const scale = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width
+    const texts = [...svg.querySelectorAll('text')]
+    const isInSight = (e: Element) => {
+      const box = e.getBoundingClientRect()
+      return (
+        box.left >= stage.left &&
+        box.right <= stage.right &&
+        box.top >= stage.top &&
+        box.bottom <= stage.bottom
+      )
+    }
+    return {
+      smallest: Math.min(...texts.map((t) => Number.parseFloat(getComputedStyle(t).fontSize) * scale)),
+      inSight: texts.filter(isInSight).map((t) => t.textContent),
+    }
+  })
+  expect(seen.smallest).toBeGreaterThanOrEqual(13)
+  // The two holes of that rail.
+  expect(seen.inSight).toEqual(expect.arrayContaining(['20', '23']))
+  await watched.close()
+})
+
 test('the 3D part is not even fetched', async () => {
   const asked: string[] = []
   const watched = await openedApp(browser, origin, '#survey')
