@@ -82,7 +82,7 @@ const unit = list(
 
 const appliance = list(
   named('name kind fuel over case clearFrom hinge', W),
-  named('clearTall clearBelow clearFront panSupports below sleeveMin sleeveMax doorOut doorNeeds', F),
+  named('clearTall clearBelow clearFront panSupports below sleeveMin sleeveMax doorOut doorNeeds shelf', F),
   named('plinthMin plinthMax frontMin frontMax tapHeight tapFromWall tapLever outlet', F),
   named('ductBends ductLength ductBendsMax ductLengthMax ventPlanned', F),
   { underside: height },

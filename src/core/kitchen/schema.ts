@@ -659,11 +659,12 @@ const appliance = z.strictObject({
   ductLengthMax: sheet().describe('By its sheet. Read by: later: rules of the trade (F98).'),
   leadLength: sheet().describe('Read by: rules/hose-and-lead.'),
   hoseLength: sheet().describe('Read by: rules/hose-and-lead.'),
-  ventArea: count().describe(
-    'Vent opening its sheet asks for, cm². Read by: later: rules of the trade (F65).',
-  ),
+  ventArea: count().describe('Vent opening its sheet asks for, cm². Read by: rules/vent-area.'),
   ventPlanned: count().describe(
-    'Vent opening there will be in plinth and top, cm². Read by: later: rules of the trade (F65).',
+    'Vent opening there will be in plinth and top, cm². Read by: rules/vent-area.',
+  ),
+  shelf: sheet().describe(
+    'Of an appliance built into a tall unit: top of the shelf it stands on, above the underside of that unit. Read by: rules/appliance-in-tall.',
   ),
   mass: mass().describe('Read by: lifting/mass.'),
   over: id

@@ -1,4 +1,5 @@
 import { rule as aisle } from './aisle'
+import { rule as applianceInTall } from './appliance-in-tall'
 import { rule as bayPinched } from './bay-pinched'
 import { rule as beamOnTheWay } from './beam-on-the-way'
 import { rule as boilerClearance } from './boiler-clearance'
@@ -67,6 +68,7 @@ import { rule as wrongHand } from './wrong-hand'
 /** The rules of the trade that stand in a file of their own, in order of their names. */
 export const RULES: readonly Rule[] = [
   aisle,
+  applianceInTall,
   bayPinched,
   beamOnTheWay,
   boilerClearance,

@@ -1,27 +1,28 @@
 import { hasValue } from '../figure'
 import { type Found, lessThan, margin, missing, type Rule } from './rule'
 
-const COLD: readonly string[] = ['fridge', 'freezer', 'fridge-freezer']
+/** Whatever is built in and has to breathe: what is cold, and what is hot. */
+const BREATHING: readonly string[] = ['fridge', 'freezer', 'fridge-freezer', 'oven', 'microwave']
 
-/** F65: a built-in cold appliance without the openings its sheet asks. */
+/** F65, F55: a built-in cold appliance, or an oven, without the openings its sheet asks. */
 export const rule: Rule = {
   id: 'vent-area',
-  catches: ['F65'],
+  catches: ['F55', 'F65'],
   dangerous: true,
   basis: { kind: 'maker' },
-  why: 'A fridge that cannot breathe runs hot, spoils food and fails.',
+  why: 'A fridge that cannot breathe runs hot, spoils food and fails; an oven cooks its housing.',
   words: {
     short:
-      '{name} asks openings of {asked} cm² in plinth and top; {planned} cm² are planned. {short} cm² are missing.',
-    near: '{name} asks openings of {asked} cm² in plinth and top; {planned} cm² are planned, too near to tell.',
+      '{name} asks openings of {asked} cm² in its housing; {planned} cm² are planned. {short} cm² are missing.',
+    near: '{name} asks openings of {asked} cm² in its housing; {planned} cm² are planned, too near to tell.',
     'not-known':
-      '{name} asks openings of {asked} cm² in plinth and top, and nobody has said how much there will be.',
+      '{name} asks openings of {asked} cm² in its housing, and nobody has said how much there will be.',
     ask: 'Its sheet, for this housing: below, above and behind.',
   },
   check: ({ kitchen, name }) =>
     kitchen.appliances.flatMap((appliance): readonly Found[] => {
       const { ventArea: asked, ventPlanned: planned } = appliance
-      if (!COLD.includes(appliance.kind) || !hasValue(asked)) return []
+      if (!BREATHING.includes(appliance.kind) || !hasValue(asked)) return []
       const left = lessThan(planned, asked, 'openings planned less openings asked')
       const key = margin(left)
       if (key === null) return []
