@@ -1,10 +1,11 @@
+import { type SceneKey, sayInScene } from './say-in-scene'
 import './scene.css'
 import { Canvas } from '@react-three/fiber'
 import { type RefObject, useCallback, useMemo, useRef, useState } from 'react'
-import { message } from '../core/message'
+import type { Standing } from '../core/plan/standing-at'
 import type { Plan } from '../core/plan/types'
+import { sceneWords } from '../core/words/en/scene'
 import type { Display } from '../core/words/format'
-import { say } from '../core/words/say'
 import { ContextWatch } from './ContextWatch'
 import type { Framing } from './camera/frame-view'
 import { asChosen, canBeDrawn, fixedView, type Look, turnedView } from './camera/look'
@@ -14,6 +15,7 @@ import { FrameWatch } from './FrameWatch'
 import { flagsOf } from './labels/flags-of'
 import { LabelLayer } from './labels/LabelLayer'
 import { labelsOf } from './labels/labels-of'
+import { PictureKey } from './PictureKey'
 import { palette } from './palette'
 import { findingSpots, letteredFindings } from './parts/findings'
 import { SceneContent, useStanding } from './SceneContent'
@@ -54,6 +56,15 @@ export interface WalkthroughProps {
   readonly idBuffer?: { readonly only?: readonly string[] }
 }
 
+/** A picture as wide as this, px, has its key open while the bare room is looked at. */
+const ROOM_FOR_KEY = 900
+
+/** What a picture shows in which nothing stands and nobody works on one wall: without it, it would look like nothing. */
+function captionOf({ operation, units, planned }: Standing): keyof typeof sceneWords | null {
+  if (units.length > 0 || operation === null || operation.wall !== null) return null
+  return planned.length > 0 ? 'scene.bare-room.planned' : 'scene.bare-room'
+}
+
 const nobody = () => {}
 const asNamed = (rule: string) => rule.replaceAll('-', ' ')
 
@@ -65,10 +76,10 @@ export function Walkthrough(props: WalkthroughProps) {
   return <Picture {...props} />
 }
 
-function Note({ text }: { text: string }) {
+function Note({ text }: { text: SceneKey }) {
   return (
     <div className="scene">
-      <p className="scene-note">{say(message(text))}</p>
+      <p className="scene-note">{sayInScene(text)}</p>
     </div>
   )
 }
@@ -80,6 +91,8 @@ function Picture(props: WalkthroughProps) {
   const layer = useRef<HTMLDivElement>(null)
   const size = useBoxSize(box)
   const [isLost, setIsLost] = useState(false)
+  const key = useRef<HTMLDivElement>(null)
+  const [shownParts, setShownParts] = useState<readonly string[]>([])
   const parts = useRef<readonly string[]>([])
   const told = useRef<readonly string[] | null>(null)
 
@@ -116,8 +129,11 @@ function Picture(props: WalkthroughProps) {
     const spots = findingSpots(plan, standing, found.lettered, views.room, new Set(view.hidden))
     return flagsOf(spots, open, headingOf)
   }, [plan, standing, view, views, found, open, headingOf, isIdPicture])
+  const covered = useMemo(() => [props.covered, key].flatMap((box) => box ?? []), [props.covered])
+  const caption = captionOf(standing)
   const onParts = useCallback((names: readonly string[]) => {
     parts.current = names
+    setShownParts(names)
   }, [])
   const onFrame = useCallback(
     (drawCalls: number, frame: number) => {
@@ -159,7 +175,7 @@ function Picture(props: WalkthroughProps) {
             found={found}
             flags={flags}
             layer={layer}
-            covered={props.covered ?? null}
+            covered={covered}
             isStill={reducedMotion || camera !== undefined}
             idPicture={idBuffer ?? null}
             onParts={onParts}
@@ -168,10 +184,18 @@ function Picture(props: WalkthroughProps) {
           <FrameWatch onFrame={onFrame} />
         </Canvas>
       )}
+      {caption !== null && !isIdPicture && <p className="scene-caption">{sceneWords[caption]}</p>}
       <LabelLayer labels={labels} flags={flags} layer={layer} onFinding={onFinding} />
+      {!isIdPicture && size !== null && (
+        <PictureKey
+          box={key}
+          parts={shownParts}
+          isOpenFirst={standing.planned.length > 0 && size.width >= ROOM_FOR_KEY}
+        />
+      )}
       {isLost && (
         <p className="scene-note" role="status">
-          {say(message('scene.context-lost'))}
+          {sayInScene('scene.context-lost')}
         </p>
       )}
     </div>

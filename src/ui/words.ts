@@ -1,6 +1,6 @@
 import type { Message } from '../core/message'
 import type { Operation, Stage } from '../core/plan/types'
-import { say } from '../core/words/say'
+import { sayWritten } from '../core/words/say-written'
 
 export const STAGE_NAMES: Readonly<Record<Stage, string>> = {
   'check-delivery': 'Check delivery',
@@ -45,7 +45,7 @@ export const TRADE_NAMES: Readonly<Record<NonNullable<Operation['trade']>, strin
 /** Keeps the thousands of a figure together where a line breaks. */
 export const unbroken = (text: string): string => text.replaceAll('\u2009', '\u202f')
 
-export const words = (message: Message): string => unbroken(say(message))
+export const words = (message: Message): string => unbroken(sayWritten(message))
 
 /** A sentence's own key, for lists of sentences: the same words twice are told apart by what fills them. */
 export const keyOf = (message: Message): string => message.key + JSON.stringify(message.values)

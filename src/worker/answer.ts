@@ -1,6 +1,7 @@
 import { parseKitchenText } from '../core/kitchen/parse-kitchen'
 import { type Outcome, workThrough } from '../core/plan/entry'
 import type { WayOut } from '../core/plan/types'
+import { withWords } from '../core/words/with-words'
 
 export interface PlanRequest {
   readonly id: number
@@ -22,10 +23,10 @@ export interface WaysAnswer {
   readonly waysOut: readonly WayOut[]
 }
 
-/** One request worked through, under its own number. */
+/** One request worked through, under its own number. All that can be said of it carries its words with it. */
 export function answer({ id, kitchen, log }: PlanRequest): PlanAnswer {
-  if (typeof kitchen !== 'string') return { id, kitchen, outcome: workThrough(kitchen, log) }
+  if (typeof kitchen !== 'string') return { id, kitchen, outcome: withWords(workThrough(kitchen, log)) }
   const parsed = parseKitchenText(kitchen)
   if (!parsed.ok) return { id, kitchen: null, outcome: { kind: 'refused', problems: parsed.error } }
-  return { id, kitchen: parsed.value.file, outcome: workThrough(parsed.value.file, log) }
+  return { id, kitchen: parsed.value.file, outcome: withWords(workThrough(parsed.value.file, log)) }
 }

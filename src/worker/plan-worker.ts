@@ -1,5 +1,6 @@
 /** Runs the planner away from the thread that draws: one request in, its answer out, then its ways out one by one. */
 import { waysOutOf } from '../core/plan/ways-out'
+import { withWords } from '../core/words/with-words'
 import { answer, type PlanAnswer, type PlanRequest, type WaysAnswer } from './answer'
 
 let newest = 0
@@ -18,7 +19,8 @@ function planWaysOut({ id, outcome, kitchen }: PlanAnswer, log: unknown, from = 
   const at = plan.findings.findIndex((finding, i) => i >= from && finding.waysOut.length > 0)
   const finding = plan.findings[at]
   if (finding === undefined) return
-  const ways: WaysAnswer = { id, finding: finding.id, waysOut: waysOutOf(finding, plan, kitchen, log) }
+  const waysOut = withWords(waysOutOf(finding, plan, kitchen, log))
+  const ways: WaysAnswer = { id, finding: finding.id, waysOut }
   self.postMessage(ways)
   setTimeout(() => planWaysOut({ id, outcome, kitchen }, log, at + 1))
 }

@@ -3,6 +3,7 @@ import noOrder from '../../scenes/no-order.dryrun.json?raw'
 import oneWall from '../../scenes/one-wall.dryrun.json?raw'
 import { type Outcome, workThrough } from '../../src/core/plan/entry'
 import type { Plan } from '../../src/core/plan/types'
+import { withWords } from '../../src/core/words/with-words'
 
 const TEXTS = { 'l-shape': lShape, 'one-wall': oneWall, 'no-order': noOrder } as const
 
@@ -19,9 +20,9 @@ export function sceneFile(name: SceneName): unknown {
   return JSON.parse(sceneText(name))
 }
 
-/** What comes of one of the invented kitchens with nothing done yet; worked through once. */
+/** What comes of one of the invented kitchens with nothing done yet, with its words, as the app gets it; worked through once. */
 export function outcomeOf(name: SceneName): Outcome {
-  const outcome = outcomes.get(name) ?? workThrough(sceneFile(name))
+  const outcome = outcomes.get(name) ?? withWords(workThrough(sceneFile(name)))
   outcomes.set(name, outcome)
   return outcome
 }

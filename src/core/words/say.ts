@@ -1,35 +1,9 @@
-import type { Figure } from '../figure'
-import type { Message, MessageValue } from '../message'
+import type { Message } from '../message'
 import { english } from './en'
-import { type Display, figureText } from './format'
-import { upperFirst } from './upper-first'
+import type { Display } from './format'
+import { sayWritten } from './say-written'
 
-/**
- * Words for a message. Templates hold `{name}` for a value in words, `{name:signed}` for a height from the line,
- * `{name:bare}` without its unit, `{name:pm}` with its precision. An unknown key is our own bug and is said loudly.
- */
+/** Words for a message out of the whole table of words; for one that is written beside its rule, its own. */
 export function say(message: Message, display: Display = 'mm'): string {
-  const template = english[message.key] ?? message.template
-  if (template === undefined) return `[no words for ${message.key}]`
-  const said = template.replace(/\{(\w+)(?::(\w+))?\}/g, (_, name: string, style: string | undefined) => {
-    const value = message.values[name]
-    return value === undefined ? `[no ${name}]` : valueText(value, style, display)
-  })
-  // Names stand in lower case, as they are said within a sentence; a whole sentence may begin with one.
-  return template.startsWith('{') && template.endsWith('.') ? upperFirst(said) : said
-}
-
-function valueText(value: MessageValue, style: string | undefined, display: Display): string {
-  if (typeof value === 'string') return value
-  if (typeof value === 'number') return String(value)
-  return styled(value, style, display)
-}
-
-function styled(figure: Figure, style: string | undefined, display: Display): string {
-  return figureText(figure, {
-    display,
-    signed: style === 'signed',
-    withUnit: style !== 'bare',
-    withPm: style === 'pm',
-  })
+  return sayWritten({ ...message, template: english[message.key] ?? message.template }, display)
 }

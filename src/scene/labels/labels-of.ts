@@ -1,9 +1,7 @@
-import { message } from '../../core/message'
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { Plan, RoomPoint } from '../../core/plan/types'
 import { type Display, figureText } from '../../core/words/format'
-import { say } from '../../core/words/say'
 import type { View } from '../camera/choose-view'
 import { type Blocker, isBlocked } from '../camera/rays'
 import { type Dimension, dimensionsOf, partWay } from '../parts/dimension'
@@ -12,6 +10,7 @@ import { clearRings } from '../parts/keep-clear'
 import { endsOf } from '../parts/lines'
 import { shelfHeights } from '../parts/unit-body'
 import type { RoomShape } from '../room-shape'
+import { sayInScene } from '../say-in-scene'
 import { isCutAway } from '../sketch-scene'
 import { lengthOf, onWall, placedWall } from '../wall-place'
 import { isLineInUse, wallTone } from '../wall-tone'
@@ -43,6 +42,8 @@ const ALONG_LINE = [0.9, 0.8, 0.7, 0.97, 0.6, 0.5, 0.4, 0.3, 0.2, 0.1]
 const HALF_NAME = 200
 /** Along a dimension: the middle if it shows. */
 const ALONG_DIMENSION = [0.5, 0.35, 0.65, 0.2, 0.8]
+/** Below the top of a wall, mm, where its name stands. */
+const UNDER_TOP = 190
 /** More numbers than this on one picture are noise; one that finds no room is left out in any case. */
 const MOST_NUMBERS = 30
 
@@ -64,6 +65,8 @@ export function labelsOf(
     ...markLabels(plan, standing, hidden, isVisible, display),
     ...clearLabels(standing, room, isVisible),
     ...unitLabels(standing, hidden, isVisible, false),
+    ...plannedLabels(plan, standing, hidden),
+    ...wallLabels(standing, hidden, room),
   ].filter((label) => label.anchors.length > 0)
 }
 
@@ -164,7 +167,7 @@ function holeLabels(plan: Plan, standing: Standing, hidden: ReadonlySet<string>)
     return [
       {
         id: `number:${hole.id}`,
-        text: isRefused ? say(message('scene.refused')) : String(hole.number),
+        text: isRefused ? sayInScene('scene.refused') : String(hole.number),
         tone: isRefused ? ('refused' as const) : ('ink' as const),
         isStrong: true,
         anchors: [{ ...place.at, z: place.at.z + 24 }],
@@ -218,7 +221,7 @@ function lineLabels(
     return [
       {
         id: `line:${line.id}`,
-        text: say(message(`scene.line.${line.of}`, { height: line.height }), display),
+        text: sayInScene(`scene.line.${line.of}`, { height: line.height }, display),
         tone: line.of === 'line' ? ('ink' as const) : ('chalk' as const),
         isStrong: isNow,
         anchors,
@@ -284,6 +287,63 @@ function markLabels(
   })
 }
 
+/** Names of the units at their places, while the delivery is checked against them. */
+function plannedLabels(plan: Plan, standing: Standing, hidden: ReadonlySet<string>): readonly Label[] {
+  return standing.planned.flatMap(({ unit, wall }) => {
+    const frame = placedWall(plan, wall?.wall ?? null)
+    if (wall === null || frame === undefined || hidden.has(frame.wall)) return []
+    const on = (f: number, g: number): RoomPoint =>
+      pointOf(
+        onWall(frame)(
+          wall.left + f * (wall.right - wall.left),
+          3,
+          wall.bottom + g * (wall.top - wall.bottom),
+        ),
+      )
+    return [
+      {
+        id: `planned:${unit.unit}`,
+        text: unit.name,
+        tone: 'chalk' as const,
+        isStrong: false,
+        anchors: [0.5, 0.35, 0.65, 0.2, 0.8].map((g) => on(0.5, g)),
+        likes: 'on' as const,
+        fits: [on(0, 0.5), on(1, 0.5)] as const,
+        along: null,
+        moves: 'no' as const,
+        isAside: true,
+        isMark: false,
+      },
+    ]
+  })
+}
+
+/** Names of the walls, under their tops, while nobody works on one of them. */
+function wallLabels(standing: Standing, hidden: ReadonlySet<string>, room: RoomShape): readonly Label[] {
+  const { operation, units } = standing
+  if (operation === null || operation.wall !== null || units.length > 0) return []
+  return room.walls.flatMap((wall) => {
+    if (hidden.has(wall.wall)) return []
+    const z = room.topOf(wall).z - UNDER_TOP
+    const on = (f: number): RoomPoint => pointOf(onWall(wall)(f * lengthOf(wall), 3, z))
+    return [
+      {
+        id: `wall:${wall.wall}`,
+        text: wall.name,
+        tone: 'ink' as const,
+        isStrong: true,
+        anchors: [0.5, 0.35, 0.65].map(on),
+        likes: 'on' as const,
+        fits: [on(0), on(1)] as const,
+        along: null,
+        moves: 'no' as const,
+        isAside: false,
+        isMark: false,
+      },
+    ]
+  })
+}
+
 function clearLabels(standing: Standing, room: RoomShape, isVisible: Sees): readonly Label[] {
   return clearRings(standing, room).map((area, i) => {
     const n = area.length
@@ -300,7 +360,7 @@ function clearLabels(standing: Standing, room: RoomShape, isVisible: Sees): read
     const spots = [0, 0.2, 0.35, -0.2].filter((g) => isClear(0, g)).map((g) => spot(0, g))
     return {
       id: `keep-clear:${i}`,
-      text: say(message('scene.keep-clear')),
+      text: sayInScene('scene.keep-clear'),
       tone: 'pencil',
       isStrong: false,
       anchors: spots,

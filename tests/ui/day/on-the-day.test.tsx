@@ -1,6 +1,7 @@
 import { act } from 'react'
 import { expect, test } from 'vitest'
 import { workThrough } from '../../../src/core/plan/entry'
+import { withWords } from '../../../src/core/words/with-words'
 import type { KeptLog } from '../../../src/state/store'
 import { OnTheDay } from '../../../src/ui/day/OnTheDay'
 import { planOf, sceneFile } from '../../support/kitchens'
@@ -17,7 +18,7 @@ async function at(operation: string) {
     version: 1,
     entries: done.map((id, i) => ({ id: `e${i + 1}`, kind: 'done', operation: id })),
   }
-  const outcome = workThrough(kitchen, log.entries.length === 0 ? null : log)
+  const outcome = withWords(workThrough(kitchen, log.entries.length === 0 ? null : log))
   if (outcome.kind !== 'plan') throw new Error(outcome.kind)
   return show(<OnTheDay />, { kitchen, log, plan: outcome.plan })
 }

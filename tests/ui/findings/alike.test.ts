@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { workThrough } from '../../../src/core/plan/entry'
 import type { Finding } from '../../../src/core/plan/types'
 import { RULES } from '../../../src/core/rules'
+import { withWords } from '../../../src/core/words/with-words'
 import { alikeOf, sentences } from '../../../src/ui/findings/alike'
 import { headingOf } from '../../../src/ui/findings/headings'
 import { WEIGHTS } from '../../../src/ui/findings/weights'
@@ -12,7 +13,7 @@ const kitchens = import.meta.glob<unknown>(
   { eager: true, import: 'default' },
 )
 const found: readonly (readonly Finding[])[] = Object.values(kitchens).flatMap((kitchen) => {
-  const outcome = workThrough(kitchen)
+  const outcome = withWords(workThrough(kitchen))
   return outcome.kind === 'plan' ? [outcome.plan.findings] : []
 })
 

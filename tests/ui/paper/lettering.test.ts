@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { workThrough } from '../../../src/core/plan/entry'
 import type { Plan, WallFrame } from '../../../src/core/plan/types'
+import { withWords } from '../../../src/core/words/with-words'
 import { chainLabels, SLASH } from '../../../src/ui/paper/wall/chain'
 import { flagsFor, foundOn, letterAt } from '../../../src/ui/paper/wall/found'
 import { markBoxes } from '../../../src/ui/paper/wall/Holes'
@@ -16,7 +17,7 @@ const kitchens = import.meta.glob<unknown>('../../../scenes/*.dryrun.json', {
   import: 'default',
 })
 const walls = Object.values(kitchens).flatMap((kitchen) => {
-  const outcome = workThrough(kitchen)
+  const outcome = withWords(workThrough(kitchen))
   if (outcome.kind !== 'plan') return []
   const { plan } = outcome
   return plan.walls.map((frame) => ({ title: `${plan.name}, ${frame.name || frame.wall}`, plan, frame }))
