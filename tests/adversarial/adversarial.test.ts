@@ -8,6 +8,7 @@ import { type Outcome, workThrough } from '../../src/core/plan/entry'
 import type { Finding, Plan, Weight } from '../../src/core/plan/types'
 import { withWaysOut } from '../../src/core/plan/ways-out'
 import {
+  heldAt,
   isOfMode,
   KITCHENS,
   kitchenOf,
@@ -71,12 +72,37 @@ function wrongly(saying: SheetSaying, findings: readonly Finding[]): readonly st
 function disagreement(figure: SheetFigure, outcome: Outcome): readonly string[] {
   if (figure.read === null) return []
   const told = valuesOf(figure.read, planOf(outcome), findingsOf(outcome))
-  const { value, tolerance } = figure
+  const { what, value, tolerance } = figure
   const agrees =
     value === null ? told.length === 0 : told.some((v) => Math.abs(v - value) <= tolerance + 1e-9)
-  return agrees
+  return [
+    ...(agrees ? [] : [`${what}: by hand ${value} ± ${tolerance}, told ${told.join(', ') || 'nothing'}`]),
+    ...verdictDisagreement(figure, outcome),
+    ...unknownDisagreement(figure, outcome),
+  ]
+}
+
+/** Whether a hole is refused, where the sheet says so of it. */
+function verdictDisagreement({ what, where, read }: SheetFigure, outcome: Outcome): readonly string[] {
+  const said = /verdict (not )?refused/.exec(where)
+  const id = /^holes\[(.+)\]/.exec(read ?? '')?.[1]
+  if (said === null || id === undefined) return []
+  const verdict = planOf(outcome)?.holes.find((hole) => hole.id === id)?.verdict
+  const isRefused = verdict === 'refused'
+  return verdict !== undefined && isRefused === (said[1] === undefined)
     ? []
-    : [`${figure.what}: by hand ${value} ± ${tolerance}, told ${told.join(', ') || 'nothing'}`]
+    : [`${what}: by hand ${said[0]}, the plan ${verdict}`]
+}
+
+/** Of what the plan must not know, the facts that are missing are named. */
+function unknownDisagreement({ what, value, read }: SheetFigure, outcome: Outcome): readonly string[] {
+  const held = heldAt(read ?? '', planOf(outcome)) as { readonly missing?: readonly string[] } | undefined
+  if (value !== null || held === undefined || held.missing !== undefined) {
+    return value === null && held?.missing?.length === 0
+      ? [`${what}: unknown, and nothing is named as missing`]
+      : []
+  }
+  return [`${what}: it should be unknown`]
 }
 
 describe.each(KITCHENS)('%s', (name) => {

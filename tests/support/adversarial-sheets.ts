@@ -128,6 +128,11 @@ export function valuesOf(what: string, plan: Plan | null, findings: readonly Fin
   return values.some((v) => v === null) ? [] : [values.reduce<number>((sum, v) => sum + (v as number), 0)]
 }
 
+/** What the plan holds at a path, as it is. */
+export function heldAt(what: string, plan: Plan | null): unknown {
+  return plan === null ? undefined : thingAt(plan, what)
+}
+
 function termValue(plan: Plan, term: string): number | null {
   const sign = term.startsWith('- ') ? -1 : 1
   const bare = term.replace(/^[+-] /, '')

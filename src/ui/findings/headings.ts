@@ -3,6 +3,7 @@ import { upperFirst } from '../../core/words/upper-first'
 /** What findings of a rule are called together, where the words of its own name would not do. */
 const HEADINGS: Readonly<Record<string, string>> = {
   aisle: 'Little room before an open door',
+  'appliance-in-tall': 'Ovens in tall units',
   'asbestos-age': 'A house old enough for asbestos',
   'assumed-figures': 'Usual sizes nobody has confirmed',
   'back-rail-needs-timber': 'No stud behind a back rail',
@@ -48,6 +49,7 @@ const HEADINGS: Readonly<Record<string, string>> = {
   'heights-clash': 'Heights that cannot all hold',
   'hob-off-centre': 'Hob and hood out of line',
   'hob-side': 'Room beside the hob',
+  'hole-near-band': 'Holes too near a cable or pipe to tell',
   'hole-past-50': 'Holes deep enough to meet any cable',
   'hole-past-setback': 'Screws deep enough to meet a cable in a stud',
   'hole-refused': 'Holes that may not be drilled',
@@ -95,6 +97,7 @@ const HEADINGS: Readonly<Record<string, string>> = {
   'socket-too-low': 'Sockets close over the worktop',
   'splashback-gap': 'The gap for the splashback',
   'stand-up-elsewhere': 'Stood up in another place',
+  'stand-up-elsewhere': 'Stand it up further along',
   'stand-up-not-known': 'Standing up cannot be judged yet',
   'stud-not-confirmed': 'A stud that is only supposed',
   'switch-behind': 'A switch that will be covered',
