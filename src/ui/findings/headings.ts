@@ -97,7 +97,6 @@ const HEADINGS: Readonly<Record<string, string>> = {
   'socket-too-low': 'Sockets close over the worktop',
   'splashback-gap': 'The gap for the splashback',
   'stand-up-elsewhere': 'Stood up in another place',
-  'stand-up-elsewhere': 'Stand it up further along',
   'stand-up-not-known': 'Standing up cannot be judged yet',
   'stud-not-confirmed': 'A stud that is only supposed',
   'switch-behind': 'A switch that will be covered',
