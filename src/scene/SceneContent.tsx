@@ -24,7 +24,7 @@ export interface SceneContentProps {
   readonly found: Found
   readonly flags: readonly Flag[]
   readonly layer: RefObject<HTMLDivElement | null>
-  readonly covered: RefObject<HTMLElement | null> | null
+  readonly covered: readonly RefObject<HTMLElement | null>[]
   /** The camera jumps to each view. */
   readonly isStill: boolean
   readonly idPicture: { readonly only?: readonly string[] | undefined } | null

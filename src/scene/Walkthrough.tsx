@@ -92,6 +92,7 @@ function Picture(props: WalkthroughProps) {
   const size = useBoxSize(box)
   const [isLost, setIsLost] = useState(false)
   const key = useRef<HTMLDivElement>(null)
+  const sign = useRef<HTMLParagraphElement>(null)
   const [shownParts, setShownParts] = useState<readonly string[]>([])
   const parts = useRef<readonly string[]>([])
   const told = useRef<readonly string[] | null>(null)
@@ -129,7 +130,7 @@ function Picture(props: WalkthroughProps) {
     const spots = findingSpots(plan, standing, found.lettered, views.room, new Set(view.hidden))
     return flagsOf(spots, open, headingOf)
   }, [plan, standing, view, views, found, open, headingOf, isIdPicture])
-  const covered = useMemo(() => [props.covered, key].flatMap((box) => box ?? []), [props.covered])
+  const covered = useMemo(() => [props.covered, key, sign].flatMap((box) => box ?? []), [props.covered])
   const caption = captionOf(standing)
   const onParts = useCallback((names: readonly string[]) => {
     parts.current = names
@@ -184,7 +185,11 @@ function Picture(props: WalkthroughProps) {
           <FrameWatch onFrame={onFrame} />
         </Canvas>
       )}
-      {caption !== null && !isIdPicture && <p className="scene-caption">{sceneWords[caption]}</p>}
+      {caption !== null && !isIdPicture && (
+        <p className="scene-caption" ref={sign}>
+          {sceneWords[caption]}
+        </p>
+      )}
       <LabelLayer labels={labels} flags={flags} layer={layer} onFinding={onFinding} />
       {!isIdPicture && size !== null && (
         <PictureKey

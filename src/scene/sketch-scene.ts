@@ -17,7 +17,7 @@ import { sketchLines } from './parts/lines'
 import { sketchMarks } from './parts/marks'
 import { sketchObstacles } from './parts/obstacles'
 import { sketchOpenings } from './parts/openings'
-import { sketchPlaces } from './parts/place-outline'
+import { sketchPlaces, sketchPlanned } from './parts/place-outline'
 import { sketchRails } from './parts/rails'
 import { sketchRoom } from './parts/room'
 import { sketchServices } from './parts/services'
@@ -93,6 +93,7 @@ export function sketchScene(
     if (over !== undefined) sketchBlocks(still, moving, room, over)
   }
   sketchKeepClear(still, standing, room)
+  sketchPlanned(still, plan, standing, room, hidden)
   sketchPlaces(still, plan, standing, room, hidden)
   sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
   sketchFittedParts(still, withoutCutAway(plan, standing, hidden), room)

@@ -23,6 +23,7 @@ afterAll(() => {
 
 const MOST_DRAW_CALLS = 60
 const views = makeViews(samplePlan, 1.6)
+const noCover: [] = []
 
 function scene(id: string, t: number, plan: Plan = samplePlan, onParts?: (parts: readonly string[]) => void) {
   const index = plan.operations.findIndex((o) => o.id === id)
@@ -37,7 +38,7 @@ function scene(id: string, t: number, plan: Plan = samplePlan, onParts?: (parts:
       found={nothingFound}
       flags={[]}
       layer={createRef<HTMLDivElement>()}
-      covered={null}
+      covered={noCover}
       isStill
       idPicture={null}
       onParts={onParts}

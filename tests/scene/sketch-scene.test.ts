@@ -54,3 +54,26 @@ describe('a unit in hand is drawn in the state its step says', () => {
     expect(Math.max(...heights) - Math.min(...heights)).toBeGreaterThan(100)
   })
 })
+
+describe('while the delivery is checked', () => {
+  test('every unit with a place has its outline, and there is none once work begins', () => {
+    const planned = (id: string) => sketched(id).parts.filter((p) => p.startsWith('planned:'))
+    const placed = plan.units.filter((u) => u.pose !== null).map((u) => `planned:${u.unit}`)
+    expect(planned('check-delivery:room')).toEqual([...placed].sort())
+    expect(placed.length).toBeGreaterThan(8)
+    expect(planned('trace:a')).toEqual([])
+    expect(planned('hang:wall-1')).toEqual([])
+  })
+
+  test('an outline stands where its unit will', () => {
+    const { faces } = sketched('check-delivery:room').still
+    expect(faces.parts.filter((p) => p.startsWith('unit:'))).toEqual([])
+    const { washes } = sketched('check-delivery:room').still
+    const tall = plan.units.find((u) => u.unit === 'tall-1')
+    const heights = washes.parts.flatMap((p, i) =>
+      p === 'planned:tall-1' ? [washes.points[i * 3 + 2] ?? 0] : [],
+    )
+    const top = tall === undefined || tall.top.state === 'unknown' ? Number.NaN : tall.top.value
+    expect(Math.max(...heights)).toBeCloseTo(top, 6)
+  })
+})

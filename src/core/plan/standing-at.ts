@@ -64,6 +64,8 @@ export interface Standing {
   readonly t: number
   readonly units: readonly StandingUnit[]
   readonly places: readonly PlaceOutline[]
+  /** Places of all that is to come, while what was delivered is counted and nothing stands yet. */
+  readonly planned: readonly PlaceOutline[]
   readonly lines: readonly { readonly line: HeightLine; readonly isNow: boolean }[]
   readonly marks: readonly { readonly mark: WallMark; readonly isNow: boolean }[]
   readonly holes: readonly {
@@ -281,6 +283,12 @@ function places(plan: Plan, operation: Operation | null, so: ReadonlyMap<UnitId,
   })
 }
 
+/** While the delivery is checked: where each of the units on the list is going to be. */
+function planned(plan: Plan, operation: Operation | null): readonly PlaceOutline[] {
+  if (operation?.kind !== 'check-delivery') return []
+  return plan.units.flatMap((u) => placeOf(u) ?? [])
+}
+
 /** Things that appear with an operation and stay: those of done ones, and those of the one under way. */
 function appeared<T>(
   plan: Plan,
@@ -450,6 +458,7 @@ export function standingAt(plan: Plan, index: number, t: number): Standing {
     t: moment,
     units,
     places: places(plan, operation, so),
+    planned: planned(plan, operation),
     lines: appeared(
       plan,
       at,

@@ -55,7 +55,7 @@ export function LabelRig({
   obstacles: LabelObstacles
   overlay: RefObject<HTMLDivElement | null>
   /** What lies over the picture: no text goes under it. */
-  covered: RefObject<HTMLElement | null> | null
+  covered: readonly RefObject<HTMLElement | null>[]
 }) {
   const invalidate = useThree((s) => s.invalidate)
   const sizes = useRef(new Map<string, { width: number; height: number }>())
@@ -103,7 +103,7 @@ export function LabelRig({
       ]
     })
     const plates = obstacles.plates.map((p) => around(p.map(shown).filter(isSpot))).filter((r) => r !== null)
-    const over = rectangleOver(covered?.current ?? null, layer)
+    const over = covered.flatMap((box) => rectangleOver(box.current, layer))
     const marks = [...obstacles.marks.map(shown).filter(isSpot).map(round), ...plates, ...over]
     const edges = obstacles.edges.flatMap(([a, b]): Segment[] => {
       const [from, to] = [shown(a), shown(b)]

@@ -44,6 +44,15 @@ test('lines that are struck now keep their names, figures of marks stay at their
   expect(new Set(marks.map((l) => l.moves))).toEqual(new Set(['no']))
 })
 
+test('while nobody works on one wall each wall has its name, however narrow it is', () => {
+  const names = (id: string) =>
+    thinnedOut(labels(id), 390).flatMap((l) => (l.id.startsWith('wall:') ? [l.text] : []))
+  const walls = plan.walls.map((w) => w.name)
+  expect(names('check-delivery:room').length).toBeGreaterThan(1)
+  for (const name of names('check-delivery:room')) expect(walls).toContain(name)
+  expect(names('hang:wall-1')).toEqual([])
+})
+
 test('numbers of holes are written however narrow it is', () => {
   const numbers = (width: number) =>
     thinnedOut(labels('mark-holes:a'), width).filter((l) => l.id.startsWith('number:')).length
