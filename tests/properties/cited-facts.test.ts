@@ -169,7 +169,7 @@ describe.each(SCENES)('%s', (name) => {
     const file = scene(name)
     const accepted = plan.reasons.filter((r) => r.hard && checkPlan(file, turnedAbout(plan, r)).ok)
     expect(accepted.map((r) => r.id)).toEqual([])
-  })
+  }, 120_000)
 })
 
 /** The plan with what comes after put right before what must come first, and the reason struck out. */
