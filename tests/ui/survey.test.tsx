@@ -16,7 +16,9 @@ describe('Survey and delivery', () => {
     )
     expect(weights).toEqual(['Stop', 'Ask', 'Mind', 'Note'].filter((w) => weights.includes(w)))
     const placed = plan.findings.filter((f) => f.where !== null).length
-    const links = [...shown.element.querySelectorAll('.findings a')].map((a) => a.getAttribute('href'))
+    const links = [...shown.element.querySelectorAll('.findings a[href^="#paper"]')].map((a) =>
+      a.getAttribute('href'),
+    )
     expect(links).toHaveLength(placed)
     for (const link of links) expect(link).toMatch(/^#paper\/wall:[a-d]\/[^/]+$/)
     await shown.close()

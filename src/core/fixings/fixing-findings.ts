@@ -3,7 +3,7 @@ import { finding } from '../holes/finding'
 import { isOtherFaceUnseen } from '../holes/other-face'
 import { factId } from '../kitchen/fact-id'
 import { type Message, message } from '../message'
-import type { Finding } from '../plan/types'
+import type { Finding, Hole } from '../plan/types'
 import type { UnitPosition } from '../units/positions'
 import type { Drilled, Trouble } from './drill'
 import { isHung } from './hung'
@@ -92,7 +92,8 @@ function past(
   holes: readonly Drilled[],
   which: 'pastDepth' | 'pastSetback',
 ): readonly Finding[] {
-  const deep = holes.filter((d) => d[which])
+  // A refused place is not drilled, so nothing is to be settled for it.
+  const deep = holes.filter((d) => d[which] && d.hole.verdict !== 'refused')
   if (deep.length === 0) return []
   const { region } = work.site
   const depths = deep.map((d) => d.hole.depth).filter(hasValue)
@@ -102,7 +103,8 @@ function past(
   const basis =
     (isDepth ? region?.bands?.basis : region?.setback?.basis) ?? practice('deep holes are traced first')
   const facts = ['traced', 'tracedDepth', 'provedDead'].map((key) => factId('walls', work.wall.id, key))
-  const values = { wall: work.name, count: deep.length, deepest, limit: limitOf(work, isDepth) }
+  const holesSaid = saidByNumber(deep.map((d) => d.hole))
+  const values = { wall: work.name, holes: holesSaid, deepest, limit: limitOf(work, isDepth) }
   const rule = isDepth ? 'hole-past-50' : 'hole-past-setback'
   return [
     ofWall(work, rule, message(`holes.${rule}`, values), {
@@ -114,6 +116,15 @@ function past(
       basis,
     }),
   ]
+}
+
+/** "hole 3", "holes 1 and 2", "holes 3, 6 and 10", by their numbers on the drawing of their wall. */
+function saidByNumber(holes: readonly Hole[]): string {
+  const numbers = holes.flatMap(({ number }) => number ?? []).sort((a, b) => a - b)
+  const last = numbers.at(-1)
+  return numbers.length < 2
+    ? `hole ${last ?? ''}`.trim()
+    : `holes ${numbers.slice(0, -1).join(', ')} and ${last}`
 }
 
 function limitOf({ site }: WallWork, isDepth: boolean): number {

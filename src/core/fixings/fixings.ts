@@ -86,12 +86,14 @@ export function workOutFixings(
     ...onRails.map(({ work, rail }) => railHolding(work, rail, positions.units, context)),
     ...positions.units.map((p) => ofUnit(p, works.get(p.unit.wall), context)),
   ]
-  const holes = parts.flatMap((part) => part.holes)
+  const drilled = parts.flatMap((part) => part.holes)
+  const numbered = new Map(numberHoles(drilled.map((d) => d.hole)).map((hole) => [hole.id, hole]))
+  const holes = drilled.map((d) => ({ ...d, hole: numbered.get(d.hole.id) ?? d.hole }))
   const byUnit = new Map(positions.units.map((p) => [p.unit.id, p]))
   const holesOn = (wall: string) => holes.filter((d) => d.hole.wall === wall)
   return {
     rails: onRails.map(({ rail }) => rail.plan),
-    holes: numberHoles(holes.map((d) => d.hole)),
+    holes: holes.map((d) => d.hole),
     holding: new Map(parts.flatMap((part) => part.holding)),
     neededNoggings: parts.flatMap((part) => part.needed),
     findings: [

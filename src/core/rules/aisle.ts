@@ -175,7 +175,7 @@ export const rule: Rule = {
     'not-read':
       'How far the open door of {what} reaches out is not known, and {opposite} stands {aisle} in front of it.',
     ask: 'Hold a board as long as the door on the floor where it will open, and walk past. Then move the one or the other.',
-    'ask.read': 'Its sheet shows how far the open door reaches.',
+    'ask.read': 'Look on its sheet how far the open door reaches.',
   },
   check: (site) => {
     const all = applianceDoors(site)

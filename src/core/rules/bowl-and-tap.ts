@@ -77,7 +77,7 @@ export const rule: Rule = {
       'The lever of the tap swings {lever}, and its hole is {wall} from the wall: {short} is missing.',
     'tap-near':
       'The lever of the tap swings {lever}, and its hole is {wall} from the wall: too near to tell.',
-    ask: 'The sheets of sink and tap, before the worktop is cut; a tap can be turned so that its lever is at the side.',
+    ask: 'Read the sheets of sink and tap before the worktop is cut. A tap can be turned so that its lever is at the side.',
   },
   check: (site) =>
     site.kitchen.appliances

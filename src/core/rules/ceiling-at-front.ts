@@ -113,7 +113,7 @@ export const rule: Rule = {
     door: 'The door of {unit} meets the ceiling as it opens, {along} along the wall: the ceiling over it is {ceiling:signed} from the line, the top of the unit {top:signed}. It is {over} too high.',
     'door-near':
       'The door of {unit} may touch the ceiling as it opens, which is {ceiling:signed} from the line there. Readings this near cannot tell: read the ceiling over the open door again.',
-    ask: 'A lower unit, another place for it, or a sliding or shorter door. Its maker can say which there is.',
+    ask: 'Take a lower unit, another place for it, or a sliding or shorter door. Its maker can say which there is.',
   },
   check: (site) =>
     site.units.filter(({ kind }) => HIGH_KINDS.includes(kind)).flatMap((plan) => judged(site, plan)),

@@ -263,7 +263,7 @@ export const rule: Rule = {
       'How far the open door of {what} reaches out is not known, and it opens beside a corner where another run stands.',
     ask: 'Measure both runs from the corner again, and the handles. Then plan a wider filler or flatter handles before anything is fixed.',
     'ask.handle': 'Lay the handle on a table and measure how far it stands out.',
-    'ask.door-out': 'Its sheet shows how far the open door reaches.',
+    'ask.door-out': 'Look on its sheet how far the open door reaches.',
     flatter: 'Fit handles that stand out {flat} mm at most on {unit}.',
     away: 'Set {unit} {by} mm further from the corner, with a wider filler.',
   },

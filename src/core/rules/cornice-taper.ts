@@ -102,7 +102,7 @@ export const rule: Rule = {
       'The {what} may not go in over {unit}: the ceiling is {least} over it, {at} along {wall}, and the {what} is {tall} high. Readings this near cannot tell: read the ceiling there again.',
     taper:
       'The gap over the units on {wall} grows from {least} at {at} to {most} at {far} along the wall: {taper}. So near the ceiling this is seen.',
-    ask: 'A lower cornice, or units set lower. A cornice is not cut thinner from above.',
+    ask: 'Take a lower cornice, or set the units lower. A cornice is not cut thinner from above.',
     'ask.taper':
       'Plan a strip over the units, cut to the ceiling, or leave the gap wide and even to the eye.',
   },

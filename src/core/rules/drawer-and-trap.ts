@@ -49,7 +49,7 @@ export const rule: Rule = {
     near: 'Bowl and trap hang {deep} into {unit}, to the top of its drawer: too near to tell. Measure both.',
     'not-known':
       '{unit} has drawers under a sink. How deep bowl and trap hang, or where the box of the top drawer begins, is not known.',
-    ask: 'The sheets of sink, trap and drawer. Some drawers are made to pass round a trap; a trap can be set to the back.',
+    ask: 'Read the sheets of sink, trap and drawer. Some drawers are made to pass round a trap; a trap can be set to the back.',
   },
   check: (site) =>
     site.kitchen.appliances.filter(({ kind }) => kind === 'sink').flatMap((sink) => judged(site, sink)),

@@ -11,7 +11,7 @@ export const rule: Rule = {
   words: {
     length: 'The duct of {hood} is {length} long; its sheet allows {most}. It is {over} too long.',
     bends: 'The duct of {hood} has {bends} bends; its sheet allows {most}.',
-    ask: 'Another way out for it, clear of joists and lintels, or a hood that cleans the air and gives it back.',
+    ask: 'Find another way out for it, clear of joists and lintels, or take a hood that cleans the air and gives it back.',
   },
   check: ({ kitchen, name }) =>
     kitchen.appliances

@@ -54,7 +54,7 @@ export const rule: Rule = {
       'Holes and cuts here set free stone dust, and there is no extraction at the tools. Get it, and a mask fitted to the face, before the first hole.',
     'not-said':
       'Holes and cuts here set free stone dust. Is there extraction at the drill and saw, and a mask fitted to the face?',
-    ask: 'Whoever hires out the tools: a vacuum of the right class, on a lead of its own and unrolled.',
+    ask: 'Hire a vacuum of the right class with the tools, on a lead of its own and unrolled.',
   },
   check: (site): readonly Found[] => {
     const from = stoneDust(site)

@@ -145,7 +145,7 @@ export const rule: Rule = {
       'How far the flap of {unit} rises over its top is not known. There is not room for its whole height under {over}.',
     'over-not-read': 'The flap of {unit} opens under {over}, and how low that hangs has not been read.',
     ask: 'Ask the maker for a lift fitting that rises less, hang the units lower, or take doors hinged at the side.',
-    'ask.read': 'The sheet of the lift fitting gives the rise for this height of flap.',
+    'ask.read': 'Look on the sheet of the lift fitting for the rise at this height of flap.',
     'ask.over': 'Read its underside from the line.',
     lower: 'Take a lift fitting for {unit} that rises {less} mm at most.',
   },

@@ -19,7 +19,7 @@ export const rule: Rule = {
       'There is heating in the floor under {unit}, nobody knows how deep, and it is to be fixed to the floor. Drill nothing there.',
     'not-known':
       'Nobody has said whether there is heating in the floor under {unit}, which is to be fixed to it. Drill nothing there before that is known.',
-    ask: 'The drawing of the loops, or whoever laid the floor. Otherwise the cleat is glued, by the glue maker’s instructions.',
+    ask: 'Find the drawing of the loops, or ask whoever laid the floor. Otherwise the cleat is glued, by the glue maker’s instructions.',
   },
   check: ({ kitchen, name }) => {
     const { heating, heatingDepth } = kitchen.floor

@@ -152,7 +152,7 @@ export const rule: Rule = {
     held: 'What is inside {what} wants its door open to {needs}, and the door of {unit} opens to {opens}.',
     ask: 'Have its door hung on the other side, or plan a wider filler to the wall. Its sheet says which way it can be changed.',
     'ask.read':
-      'Its sheet gives the opening that drawers and shelves ask for, and on which side the door hangs.',
+      'Look on its sheet for the opening that drawers and shelves ask for, and on which side the door hangs.',
     'ask.held': 'Ask for hinges that open as far as the sheet of the appliance says.',
     rehang: 'Hang the door of {what} on its {side} side.',
     wider: 'Fit hinges on {unit} that open that far.',

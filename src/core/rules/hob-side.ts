@@ -92,9 +92,9 @@ export const rule: Rule = {
     near: 'There are {gap} between {hob} and {thing}, just what its sheet asks: measure again when the worktop lies.',
     'not-known':
       'There are {gap} between {hob} and {thing}, and nobody has entered what its sheet asks there.',
-    ask: 'The sheet of the hob: distance to tall sides and to what burns.',
+    ask: 'Read the sheet of the hob: distance to tall sides and to what burns.',
     'ask.gas':
-      'The sheet of the hob: distance to tall sides and to what burns. For gas, the registered engineer confirms it.',
+      'Read the sheet of the hob: distance to tall sides and to what burns. For gas, the registered engineer confirms it.',
   },
   check: (site) =>
     site.kitchen.appliances.filter(({ kind }) => kind === 'hob').flatMap((hob) => judged(site, hob)),

@@ -72,8 +72,8 @@ export const rule: Rule = {
     'at-least':
       'The underside of {hood} goes no lower than {least:signed} from the line: {need} above the worktop, the greater of what its sheet and that of {hob} ask.',
     which: 'Over which hob {hood} hangs is not said, so how high it has to hang cannot be told.',
-    ask: 'Both sheets, the stricter counts.',
-    'ask.gas': 'Both sheets, the stricter counts. For gas, the registered engineer confirms it.',
+    ask: 'Read both sheets: the stricter counts.',
+    'ask.gas': 'Read both sheets: the stricter counts. For gas, the registered engineer confirms it.',
   },
   check: (site) => {
     const isOf = (kind: Appliance['kind']) => site.kitchen.appliances.filter((one) => one.kind === kind)

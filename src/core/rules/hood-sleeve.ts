@@ -70,8 +70,8 @@ export const rule: Rule = {
     'hang-higher':
       'The sleeve of {hood} reaches the ceiling only if the hood hangs {short} higher than {hangs} over the worktop: there are {there} over its underside, and drawn out the sleeve reaches {max}.',
     'ask.long':
-      'A shorter sleeve from its maker, or a sleeve cut by whoever its maker allows. The hood never hangs lower.',
-    'ask.short': 'Its maker for a longer sleeve.',
+      'Ask its maker for a shorter sleeve, or have it cut by whoever its maker allows. The hood never hangs lower.',
+    'ask.short': 'Ask its maker for a longer sleeve.',
   },
   check: (site) =>
     hoodPlaces(site.kitchen, site.survey, site.units).flatMap((place) => judged(site, place) ?? []),

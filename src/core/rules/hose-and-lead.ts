@@ -147,9 +147,9 @@ export const rule: Rule = {
     near: 'The {thing} of {appliance} is {there} long, and needs {needed} to reach {to}. Readings this near cannot tell: measure the way again.',
     'not-known':
       'How long the {thing} of {appliance} is nobody has entered. From the middle of {bay} to {to} it is {way} along the wall, and with {bends} for bends it needs {needed}.',
-    'ask.hose': 'The sheet of the appliance: length of its hoses, and how long a longer one may be.',
+    'ask.hose': 'Read the sheet of the appliance: length of its hoses, and how long a longer one may be.',
     'ask.lead':
-      'The sheet of the appliance. A socket nearer by is an electrician’s work; a lead is not made longer behind a unit.',
+      'Read the sheet of the appliance. A socket nearer by is an electrician’s work; a lead is not made longer behind a unit.',
     longer: 'Buy the maker’s hose of at least {to} mm.',
   },
   check: (site) => {

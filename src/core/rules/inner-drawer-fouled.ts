@@ -97,7 +97,7 @@ export const rule: Rule = {
       'What pulls out behind the door of {unit} may meet the open door, which {wall} stops at {opens}. Figures this near cannot tell: measure from the unit to the wall again.',
     'not-read': 'How far the door of {unit} opens is not known, and something pulls out behind it.',
     ask: 'Ask the maker of the hinges how far the open door stands in front of the unit, or have a hinge that opens wide.',
-    'ask.read': 'The sheet of the hinges gives their furthest opening.',
+    'ask.read': 'Look on the sheet of the hinges for their furthest opening.',
     wide: 'Fit wide-opening hinges to {unit}.',
   },
   check: (site) => {

@@ -49,7 +49,7 @@ export const rule: Rule = {
       'The {kind} on {wall}, at {along} from its left corner, will be behind what goes into {unit}: nobody can reach it then.',
     perhaps:
       'The {kind} on {wall} may be behind what goes into {unit}, where nobody can reach it: measure both.',
-    ask: 'An electrician, who moves it above the worktop or into the cupboard beside it.',
+    ask: 'Have an electrician move it above the worktop or into the cupboard beside it.',
   },
   check: (site) => site.kitchen.walls.flatMap((wall) => onWall(site, wall)),
 }

@@ -19,7 +19,7 @@ export const rule: Rule = {
     load: '{worktop} weighs {mass} and stands on {feet} feet on a boarded floor: about {each} on each foot from the top alone. Nobody has said where the joists are.',
     'not-known':
       '{worktop} is of stone and stands on a boarded floor; its mass is not known, nor where the joists are.',
-    ask: 'Somebody competent in floors: joists, their span, and a spreader under the feet.',
+    ask: 'Ask somebody competent in floors: joists, their span, and a spreader under the feet.',
   },
   check: (site) => {
     const { kitchen, unit } = site

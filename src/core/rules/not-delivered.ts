@@ -11,7 +11,7 @@ export const rule: Rule = {
   words: {
     missing:
       '{unit} was looked for and has not come. Its run on {wall} waits for it: its neighbours are set from it or against it.',
-    ask: 'Whoever sold it: the day it comes, before the day is booked.',
+    ask: 'Ask whoever sold it for the day it comes, before the day is booked.',
   },
   check: ({ kitchen, name }) =>
     kitchen.units.flatMap((unit): readonly Found[] =>

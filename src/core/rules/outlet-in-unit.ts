@@ -71,7 +71,7 @@ export const rule: Rule = {
     'not-known':
       'The {kind} on {wall}, at {along} from its left corner, will be behind {unit}, and is {state}. Nobody has said how far it stands out.',
     cut: 'With its circuit proved dead, cut the back of {unit} round it, where it can be reached from inside.',
-    ask: 'An electrician: taken out and its cable ended, or moved to where it can be reached.',
+    ask: 'Have an electrician take it out and end its cable, or move it to where it can be reached.',
   },
   check: (site) =>
     site.kitchen.walls.flatMap((wall) =>

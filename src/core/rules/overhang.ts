@@ -15,7 +15,7 @@ export const rule: Rule = {
       '{worktop} reaches {reach} past what carries it and its maker allows {most}: too near to tell. Measure again, or plan supports.',
     'not-known':
       '{worktop} reaches {reach} past what carries it, and nobody has entered how far its maker allows. It may need supports.',
-    ask: 'The maker of the worktop, for this material and thickness.',
+    ask: 'Ask the maker of the worktop, for this material and thickness.',
   },
   check: ({ kitchen }) =>
     kitchen.worktops.flatMap((worktop): readonly Found[] => {

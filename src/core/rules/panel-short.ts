@@ -98,7 +98,7 @@ export const rule: Rule = {
     near: '{wall} stands off by {off} over the height of the {panel}, which is {there} deep and has to be {needed}. Readings this near cannot tell: hold the plumb line there again.',
     tall: 'Plumb, {unit} stands {off} off {wall} at its top or its foot. Pack it there, and cover the wedge.',
     ask: 'Hold the plumb line where the panel comes, over its whole height, before it is bought or cut.',
-    'ask.tall': 'A side that shows wants a panel cut to the wall. Never pull the unit to the wall.',
+    'ask.tall': 'Plan a panel cut to the wall where its side shows. Never pull the unit to the wall.',
     deeper: 'Have the {panel} at least {to} mm deep.',
   },
   check: (site) => {

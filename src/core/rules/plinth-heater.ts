@@ -94,9 +94,9 @@ export const rule: Rule = {
       '{heater} goes under {unit}, where there are {there} over the finished floor. How high it is nobody has entered.',
     supply:
       'No outlet on any wall is said to feed {heater}. Under a unit that stands, none is brought to it.',
-    ask: 'The sheet of the heater: the height it needs, with room over it. Else set the base units higher, or put it where the floor is lower.',
+    ask: 'Read the sheet of the heater: the height it needs, with room over it. Else set the base units higher, or put it where the floor is lower.',
     'ask.supply':
-      'An electrician, before the base units stand: which outlet feeds it, and where it is switched off.',
+      'Ask an electrician, before the base units stand, which outlet feeds it and where it is switched off.',
   },
   check: (site) =>
     site.kitchen.appliances

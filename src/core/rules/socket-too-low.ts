@@ -147,7 +147,7 @@ export const rule: Rule = {
     'one-near':
       'The socket or switch on {wall}, {along} from its left end, is {gap} over the worktop. A guide for new ones asks for {asked}.',
     near: '{count} sockets and switches are nearer over the worktop than a guide for new ones asks for, {asked}. The lowest is on {wall}, {along} from its left end, {gap} over it.',
-    ask: 'An electrician can move it. Ask before the wall is closed.',
+    ask: 'Ask an electrician to move it before the wall is closed.',
     off: 'Leave the upstand off, or cut it round the plate.',
     move: 'Have it moved up by {over}, and a little more for the readings.',
   },

@@ -109,7 +109,7 @@ export const rule: Rule = {
     behind: 'The switch on {wall}, at {along} from its left corner, will be behind {what}.',
     near: 'The switch on {wall}, at {along} from its left corner, may be behind {what}. Readings this near cannot tell: measure both from the same corner.',
     beside: 'There are {gap} between the switch on {wall} and {what}. Fingers and a screwdriver need {room}.',
-    ask: 'An electrician, who moves it while the wall is still open; or a run that ends before it.',
+    ask: 'Have an electrician move it while the wall is still open, or end the run before it.',
   },
   check: (site) => {
     const plates = platesOf(site)

@@ -50,7 +50,7 @@ export const rule: Rule = {
     near: '{hob} reaches {reach} into {unit}, to the top of its drawer: too near to tell. Measure both.',
     'not-known':
       '{hob} lies over the drawers of {unit}. How far it reaches down, or where the box of the top drawer begins, is not known.',
-    ask: 'The sheet of the hob: body below the worktop, and whether it wants a shelf under it.',
+    ask: 'Read the sheet of the hob: how far its body reaches below the worktop, and whether it wants a shelf under it.',
   },
   check: (site) =>
     site.kitchen.appliances.filter(({ kind }) => kind === 'hob').flatMap((hob) => judged(site, hob)),

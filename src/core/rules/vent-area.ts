@@ -17,7 +17,7 @@ export const rule: Rule = {
     near: '{name} asks openings of {asked} cm² in its housing; {planned} cm² are planned, too near to tell.',
     'not-known':
       '{name} asks openings of {asked} cm² in its housing, and nobody has said how much there will be.',
-    ask: 'Its sheet, for this housing: below, above and behind.',
+    ask: 'Read its sheet for this housing: below, above and behind.',
   },
   check: ({ kitchen, name }) =>
     kitchen.appliances.flatMap((appliance): readonly Found[] => {

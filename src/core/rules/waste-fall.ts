@@ -136,8 +136,8 @@ export const rule: Rule = {
       'On {wall}, as far as {at} along it, the waste of {sink} falls {drop} over {length}, and has to fall {needed}. Readings this near cannot tell: measure both ends again, from the line.',
     outlet:
       'The waste is measured, but not how far the trap of {sink} hangs below the top of the worktop. Whether the pipe falls cannot be told.',
-    ask: 'A plumber, before the units stand: a lower waste, a sink nearer to it, or a trap that takes less height.',
-    'ask.outlet': 'The sheets of sink and trap: depth of the bowl and height of the trap under it.',
+    ask: 'Ask a plumber, before the units stand, for a lower waste, a sink nearer to it, or a trap that takes less height.',
+    'ask.outlet': 'Read the sheets of sink and trap: depth of the bowl and height of the trap under it.',
   },
   check: (site) =>
     site.kitchen.appliances.filter(({ kind }) => kind === 'sink').flatMap((sink) => judged(site, sink) ?? []),

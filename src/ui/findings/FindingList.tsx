@@ -1,10 +1,12 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
+import { operationOf, placesOf } from '../../core/plan/findings-at'
 import type { Finding, Plan, Weight } from '../../core/plan/types'
 import { wallName } from '../../core/words/plan-names'
 import { upperFirst } from '../../core/words/upper-first'
 import { useApp } from '../app-context'
 import { findingPlace } from '../paper/sheets'
 import { keyOf, words } from '../words'
+import { actionFirst } from './action'
 import { type Alike, alikeOf, type OneOf } from './alike'
 import { WEIGHT_WORDS, WEIGHTS } from './weights'
 
@@ -92,33 +94,54 @@ function Heading({ group }: { readonly group: Alike }) {
 function Body({ group, plan }: GroupProps) {
   const { each, common, commonAsk, basis } = group
   const [only] = each
+  // An ask begins with what is to be done.
+  const isAsk = group.weight === 'ask'
+  const isDoneEach = isAsk && commonAsk === null
   return (
     <div className="said">
+      {isAsk && commonAsk !== null && (
+        <p>
+          <strong>{commonAsk}</strong>
+        </p>
+      )}
       {each.length === 1 && only !== undefined ? (
         <div data-finding={only.finding.id}>
-          <OneSaid one={only} plan={plan} />
+          <OneSaid one={only} plan={plan} isAsk={isDoneEach} />
         </div>
       ) : (
         <ul className="places-of">
           {each.map((one) => (
             <li key={one.finding.id} data-finding={one.finding.id}>
-              <OneSaid one={one} plan={plan} />
+              <OneSaid one={one} plan={plan} isAsk={isDoneEach} />
             </li>
           ))}
         </ul>
       )}
       {common !== '' && <p>{common}</p>}
-      {commonAsk !== null && <p className="who">{commonAsk}</p>}
+      {!isAsk && commonAsk !== null && <p className="who">{commonAsk}</p>}
       <p className="basis">{basis}</p>
     </div>
   )
 }
 
-function OneSaid({ one, plan }: { readonly one: OneOf; readonly plan: Props['plan'] }) {
+interface OneProps {
+  readonly one: OneOf
+  readonly plan: Props['plan']
+  /** It begins with what is to be done. */
+  readonly isAsk: boolean
+}
+
+function OneSaid({ one, plan, isAsk }: OneProps) {
+  const { action, rest } = isAsk ? actionFirst(one.own, one.ask) : { action: null, rest: one.own }
   return (
     <>
-      {one.own !== '' && <p>{one.own}</p>}
-      {one.ask !== null && <p className="who">{one.ask}</p>}
+      {action !== null && (
+        <p>
+          <strong>{action}</strong>
+        </p>
+      )}
+      {rest !== '' && <p>{rest}</p>}
+      {!isAsk && one.ask !== null && <p className="who">{one.ask}</p>}
       <WaysOut finding={one.finding.id} />
       <Where finding={one.finding} plan={plan} />
     </>
@@ -141,18 +164,32 @@ function WaysOut({ finding }: { readonly finding: string }) {
   )
 }
 
-/** Where it is, as a way to its place on the drawing of that wall. */
+/** Where it is: a way to its place on the drawing of its wall, and to its flag in the room. */
 function Where({ finding, plan }: { readonly finding: Finding; readonly plan: Props['plan'] }) {
   const { where } = finding
-  if (where === null) return null
-  const text = whereText(where, plan)
+  const whole = useApp((s) => s.plan)
+  const room = useMemo(() => (whole === null ? null : inTheRoom(whole, finding)), [whole, finding])
+  const text = where === null ? '' : whereText(where, plan)
   // Without a plan there is no sheet to lead to.
-  if (plan.walls.length === 0) return <p className="quiet">{upperFirst(text)}</p>
+  if (where !== null && plan.walls.length === 0) return <p className="quiet">{upperFirst(text)}</p>
+  if (where === null && room === null) return null
   return (
     <p>
-      <a href={`#paper/${findingPlace(where.wall, finding.id)}`}>{text}</a>
+      {where !== null && <a href={`#paper/${findingPlace(where.wall, finding.id)}`}>{text}</a>}
+      {room !== null && (
+        <span className="no-print">
+          {where === null ? '' : ' · '}
+          <a href={room}>See it in the room</a>
+        </span>
+      )}
     </p>
   )
+}
+
+/** The address of its flag, at the step it is best looked at; null: it has no place in the room. */
+function inTheRoom(plan: Plan, finding: Finding): string | null {
+  const operation = placesOf(plan, finding).length === 0 ? undefined : operationOf(plan, finding)
+  return operation === undefined ? null : `#rehearse/${operation.id}/${encodeURI(finding.id)}`
 }
 
 /** "Hall partition, 2540 mm from its left corner, +392 mm from the line". */

@@ -1,5 +1,6 @@
 import type { Finding } from '../../core/plan/types'
 import { words } from '../words'
+import { sentences } from './alike'
 
 /** What somebody is to do about a finding, and what is said beside it. */
 export interface Action {
@@ -7,13 +8,16 @@ export interface Action {
   readonly rest: string
 }
 
-/** An ask begins with what to do: what settles it, or its first sentence where that is all there is to do. */
+/** An ask begins with what to do; of anything else that is said last. */
 export function actionOf(finding: Finding): Action {
-  const said = words(finding.say)
-  if (finding.weight !== 'ask') return { action: null, rest: withAsk(said, finding) }
-  if (finding.ask !== null) return { action: words(finding.ask), rest: said }
-  const [first = said, ...others] = said.split(/(?<=[.?])\s+(?=\p{Lu})/u)
-  return { action: first, rest: others.join(' ') }
+  const [said, ask] = [words(finding.say), finding.ask === null ? null : words(finding.ask)]
+  if (finding.weight === 'ask') return actionFirst(said, ask)
+  return { action: null, rest: ask === null ? said : `${said} ${ask}` }
 }
 
-const withAsk = (said: string, { ask }: Finding) => (ask === null ? said : `${said} ${words(ask)}`)
+/** What settles it, or its first sentence where that is all there is to do. */
+export function actionFirst(said: string, ask: string | null): Action {
+  if (ask !== null) return { action: ask, rest: said }
+  const [first, ...others] = sentences(said)
+  return { action: first === undefined || first === '' ? null : first, rest: others.join(' ') }
+}

@@ -152,11 +152,13 @@ test('where cables run through studs, a screw deep into one is asked about', () 
   expect(worked(file('2 1/2 in')).hole('back-rail.w.s1').verdict).toBe('trace first')
 })
 
-test('deep holes are told once a wall, with the deepest', () => {
+test('deep holes are told once a wall, by their numbers, with the deepest', () => {
   const { fixings } = worked(onBrick([plug]))
   const told = fixings.findings.filter((f) => f.rule === 'hole-past-50')
   expect(told).toMatchObject([{ id: 'hole-past-50:a', weight: 'ask', dangerous: true }])
-  expect(told[0]?.say.values['count']).toBe(2)
+  const deep = fixings.holes.filter((h) => told[0]?.about.includes(h.id))
+  expect(deep).toHaveLength(2)
+  expect(told[0]?.say.values['holes']).toBe(`holes ${deep.map((h) => h.number).join(' and ')}`)
 })
 
 test('a wall with holes is traced first, whatever is known of it', () => {

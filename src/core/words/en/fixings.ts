@@ -35,11 +35,11 @@ const screwWords: Readonly<Record<string, string>> = Object.fromEntries(
 export const fixingsWords = {
   ...screwWords,
   'fixings.wall-not-known':
-    'Nobody has said what {wall} is made of. Do not drill to find out: trace it first, knock on it, look where an edge of it shows, and enter what you find.',
+    'Trace {wall}, knock on it, look where an edge of it shows, and enter what it is made of. Do not drill to find out.',
   'fixings.knock-blown':
-    'The plaster on {wall} is blown. Test what is behind it before anything hangs there.',
-  'fixings.knock-solid': '{wall} sounds solid, but is entered as a stud wall. Find out which is right.',
-  'fixings.knock-hollow': '{wall} sounds hollow, but is entered as masonry. Find out which is right.',
+    'Test what is behind the plaster on {wall} before anything hangs there. It is blown.',
+  'fixings.knock-solid': 'Find out what {wall} is made of. It sounds solid, but is entered as a stud wall.',
+  'fixings.knock-hollow': 'Find out what {wall} is made of. It sounds hollow, but is entered as masonry.',
   'fixings.flue-behind':
     '{wall} is a chimney breast. Use short fixings only: a long one goes through the flue or its liner.',
   'fixings.stud-not-confirmed':
@@ -87,10 +87,9 @@ export const fixingsWords = {
     'Nobody has said what {unit} hangs on: plates, a rail, a cleat, or screws through its back rail.',
   'fixings.hardware-not-known':
     'The hangers of {unit} are not known: how far the plate lies below its top, where its hole is, how far in from the side.',
-  'fixings.read-the-sheet':
-    "The maker's sheet says, or the hardware itself when you hold it against the unit.",
+  'fixings.read-the-sheet': "Read the maker's sheet, or hold the hardware against the unit and measure it.",
   'fixings.maker-or-pull-test':
-    "The fixing's maker states it for this material; where nobody can say, a pull test on this wall does.",
+    "Ask the fixing's maker for the figure in this material. Where nobody can say, have a pull test made on this wall.",
   'fixings.capacity-exceeded':
     'One fixing of {unit} is asked for {pull} pull and {shear} shear. That exceeds the figures you entered.',
   'fixings.hanger-exceeded': '{unit}, full, exceeds the figure you entered for one hanger.',

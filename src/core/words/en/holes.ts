@@ -48,9 +48,9 @@ export const holesWords = {
   'holes.other-face-not-looked-at':
     'Look at the other face of {wall}: a socket there has its cable in the same wall. Enter what you find, measured on that face.',
   'holes.hole-past-50':
-    '{count} holes in {wall} go deeper than {limit} mm, the deepest {deepest:pm}. Stop before them: trace to that depth, and have the circuits proved dead by someone competent.',
+    'Stop before {holes} in {wall}: trace there to {deepest:pm}, and have the circuits proved dead by someone competent. Deeper than {limit} mm a cable may run anywhere.',
   'holes.hole-past-setback':
-    '{count} screws in {wall} go more than {limit} mm into a stud, the deepest {deepest:pm} from the face. Stop before them: look for plates, trace, and have the circuits proved dead.',
+    'Stop before {holes} in {wall}: look for plates, trace to {deepest:pm} from the face, and have the circuits proved dead. The screws go more than {limit} mm into the stud, where cables run.',
   'holes.hole-near-band':
     'A hole {unit} needs, {along} from the left corner and {height:signed} from the line, is so near where a cable or pipe may run that the readings cannot tell. Do not drill it yet.',
   'holes.measure-hole-and-band':

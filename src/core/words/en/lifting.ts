@@ -1,7 +1,7 @@
 /** Words of lifting: what the published filter says of a lift, and what helps. */
 export const liftingWords = {
   'lifting.mass-not-known':
-    'What {unit} weighs is not known. Weigh it, or enter its sizes, before it is lifted.',
+    'Weigh {unit}, or enter its sizes, before it is lifted. What it weighs is not known.',
   'lifting.crew-not-known': 'Nobody has said who lifts {unit}.',
   'lifting.near-filter':
     'Lifting {unit}, {mass:pm}, comes close to the published figure for this crew, {filter}. Weigh it before you lift it.',
@@ -22,7 +22,7 @@ export const liftingWords = {
   'lifting.end-over-filter-stop':
     'One end of {unit} weighs {mass} when you begin to stand it up. That is over the published figure for this crew, {filter}, and nothing entered helps. Do not start this lift: get another person.',
   'lifting.worktop-mass-not-known':
-    'What {worktop} weighs is not known. Weigh one end and double it, or enter its thickness, depth and material, before it is lifted.',
+    'Weigh one end of {worktop} and double it, or enter its thickness, depth and material, before it is lifted. What it weighs is not known.',
   'lifting.worktop-crew-not-known': 'Nobody has said who lifts {worktop}.',
   'lifting.worktop-over-filter-end-by-end':
     'Lifting {worktop}, {mass}, is over the published figure for this crew, {filter}. Do not carry it whole: rest one end on the bases, then lift the other end, {end}, and slide it on. Or get another person.',

@@ -7,13 +7,13 @@ export const planWords = {
   'measure-this': 'Find out: {what}. {settles} figures wait for it.',
   'measure-this.one': 'Find out: {what}. One figure waits for it.',
   'region-not-chosen':
-    'Nobody has said which country this is. Where cables may run and who must be called differs from country to country. No hole can be judged until you choose.',
+    'Choose the country. Where cables may run and who must be called differs from country to country, and no hole can be judged until you choose.',
   'assumed-figures':
     'Nobody has confirmed these {count} sizes, so usual ones stand in for them: {which}. Every figure that rests on one says “assumed”.',
   'assumed-figures.resting':
     '{count} figures rest on usual sizes that nobody has confirmed, such as the thickness of a plate or bracket, or the density of board. Each says “assumed”.',
   'stand-up-not-known':
-    'Whether {unit} can be stood up cannot be told: it swings through {needed}, and the room over it is {ceiling}. Measure the ceiling over the whole swing.',
+    'Measure the ceiling over the whole swing of {unit}. Whether it can be stood up cannot be told: it swings through {needed}, and the room over it is {ceiling}.',
   'in-one-another': '{unit} and {other} overlap by {by} mm where they end up.',
   'cannot-stand-up':
     '{unit} cannot be stood up here: it swings through {needed}, and there is {ceiling} from floor to ceiling. Build it standing, or take its legs off and tip it over its narrow side if that fits.',

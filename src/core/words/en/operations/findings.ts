@@ -4,10 +4,10 @@ export const findingsWords = {
     'This house was built in {year}. Homes built before {limit} may hold asbestos: stop before strip-out and before the first hole.',
   'finding.asbestos-age.year-not-known':
     'When this house was built is not known. Homes built before {limit} may hold asbestos: stop before strip-out and before the first hole.',
-  'finding.asbestos-age.ask': 'A competent firm, by a sample.',
+  'finding.asbestos-age.ask': 'Have a competent firm take a sample.',
   'finding.isolate-first':
     'Before any drilling: electricity, water and gas off, and proved so. A plug-in tester proves nothing about a buried cable.',
-  'finding.isolate-first.ask': 'Someone competent, with the right instrument.',
+  'finding.isolate-first.ask': 'Ask someone competent, with the right instrument.',
   'finding.gas-trade': 'Gas: {appliances} is for a registered gas engineer only. Book them early.',
-  'finding.gas-trade.ask': 'A registered gas engineer.',
+  'finding.gas-trade.ask': 'Book a registered gas engineer.',
 }
