@@ -1,6 +1,8 @@
-import type { WallFrame } from '../../core/plan/types'
+import type { RoomPoint, WallFrame } from '../../core/plan/types'
 import type { FindingSpot } from '../parts/findings'
+import { floorUnder } from '../parts/rectangle'
 import type { RoomShape } from '../room-shape'
+import { lengthOf } from '../wall-place'
 import type { View } from './choose-view'
 import { frameView } from './frame-view'
 import { hiddenFrom } from './look'
@@ -15,7 +17,8 @@ const ELEVATION = { least: 5, most: 30 }
 export function viewOfSpot(view: View, spot: FindingSpot, room: RoomShape, aspect: number): View {
   const elevation = Math.max(ELEVATION.least, Math.min(ELEVATION.most, view.elevation))
   const azimuth = spot.wall === null ? view.azimuth : beforeWall(view.azimuth, spot.wall)
-  const { at, across, up } = spot
+  const { across, up } = spot
+  const at = spot.wall === null ? spot.at : onItsWall(spot.at, spot.wall, room)
   const around = [-ROUND, ROUND].flatMap((a) =>
     [-ROUND, ROUND].map((b) => ({
       x: at.x + a * across.x + b * up.x,
@@ -25,6 +28,20 @@ export function viewOfSpot(view: View, spot: FindingSpot, room: RoomShape, aspec
   )
   const framed = frameView({ azimuth, elevation }, around, aspect)
   return { ...view, ...framed, azimuth, elevation, hidden: hiddenFrom(room, framed) }
+}
+
+/** Moved in from the ends of its wall, so that the picture is of the wall and not of what is beside the room. */
+function onItsWall(at: RoomPoint, wall: WallFrame, room: RoomShape): RoomPoint {
+  const { origin, alongDir } = wall
+  const along = (at.x - origin.x) * alongDir.x + (at.y - origin.y) * alongDir.y
+  const by = within(along, ROUND, lengthOf(wall) - ROUND) - along
+  const z = within(at.z, floorUnder(room, wall, along) + ROUND, room.topOf(wall).z - ROUND)
+  return { x: at.x + by * alongDir.x, y: at.y + by * alongDir.y, z }
+}
+
+/** Between the two, or midway where they have crossed. */
+function within(value: number, low: number, high: number): number {
+  return low > high ? (low + high) / 2 : Math.max(low, Math.min(high, value))
 }
 
 function beforeWall(azimuth: number, { outDir }: WallFrame): number {

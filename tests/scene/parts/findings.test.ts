@@ -112,4 +112,13 @@ describe('looking at a finding', () => {
       if (wall !== null) expect(onWall(wall.wall, view.eye).out).toBeGreaterThan(1000)
     },
   )
+
+  test('the picture is of its wall, not of what is beside the room', () => {
+    const id = 'stand-up:tall-1'
+    const spot = spotOf(id, 'hole-past-50:a')
+    if (spot === undefined) throw new Error('it is not drawn')
+    const target = onWall('a', viewOfSpot(views.at(indexOf(id)), spot, room, 1.6).target)
+    expect(onWall('a', spot.at).along).toBeLessThan(300)
+    expect(target.along).toBeGreaterThan(600)
+  })
 })
