@@ -25,8 +25,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
-          // Pure core: files may share one warm process, which runs them in half the time.
+          // Pure core: files may share a warm process, which runs them in half the time; one for each core of a small machine.
           isolate: false,
+          maxWorkers: 2,
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...DOM_TESTS, ...BROWSER_TESTS, ...ALONE_TESTS],
@@ -42,6 +43,7 @@ export default defineConfig({
         test: {
           name: 'dom',
           environment: 'happy-dom',
+          maxWorkers: 2,
           include: DOM_TESTS,
           setupFiles: ['tests/support/dom-setup.ts'],
           testTimeout: 20_000,
