@@ -1,5 +1,6 @@
 import type { Figure } from '../figure'
 import type { Message } from '../message'
+import { besideItsPlace } from '../placing/beside-its-place'
 import type { LegsInTheTilt } from '../placing/stand-up'
 import type { Hole, Operation } from '../plan/types'
 import { sum } from '../survey/sum'
@@ -78,6 +79,16 @@ function overTheEdge(unit: FittedUnit): readonly Message[] {
   ]
 }
 
+/** Where it is to be laid, told by where it stands once it is up: hardly ever right before its own place. */
+function spotToStandUp(job: Job, unit: FittedUnit): readonly Message[] {
+  const index = pathIndex(job, unit.id)
+  const path = index === null ? undefined : job.context.paths[index]
+  const turn = path?.segments.find((segment) => segment.kind === 'stand-up')
+  if (turn === undefined || unit.plan.pose === null) return []
+  const { way, aside, out } = besideItsPlace(unit.plan.pose, turn.upright)
+  return [toldFigure('stand-up', `spot.${way}`, { aside, out })]
+}
+
 /** From lying to upright, over one edge of its carcass. Somebody holds it from here until it is restrained. */
 function standUp(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
@@ -95,6 +106,7 @@ function standUp(job: Job, unit: FittedUnit): Operation {
       ...stripFirst(unit),
       ...legsBefore(unit),
       toldFigure('stand-up', 'floor', lying(unit, legsInTilt(unit))),
+      ...spotToStandUp(job, unit),
       ...overTheEdge(unit),
       toldFigure('stand-up', `lift.${headWords(unit)}`, { unit: name, mass, end: endLift ?? mass }),
       told('stand-up', 'hold'),

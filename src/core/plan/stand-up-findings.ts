@@ -1,6 +1,6 @@
-import { type Basis, type Figure, hasValue, known } from '../figure'
+import { type Basis, type Figure, hasValue } from '../figure'
 import { message } from '../message'
-import { inUnit } from '../placing/solid'
+import { besideItsPlace } from '../placing/beside-its-place'
 import { sum } from '../survey/sum'
 import { finding } from './finding'
 import type { TallStandUp } from './stand-ups'
@@ -53,16 +53,20 @@ function elsewhere(
   upright: NonNullable<UnitPlan['pose']>,
 ): Finding {
   const { needed, ceiling } = here.plan
-  const off = pose === null ? { x: 0, y: 0 } : inUnit(pose, upright)
-  const aside = Math.round(off.x)
-  const way = aside < 0 ? 'left' : aside > 0 ? 'right' : 'out'
-  const by: Figure = known(aside === 0 ? Math.round(off.y) : Math.abs(aside), 0, 'mm', [], geometry)
+  const { way, aside, out } = besideItsPlace(pose ?? upright, upright)
+  const by = way === 'straight' ? out : aside
   return finding({
     rule: 'stand-up-elsewhere',
     subjects: [unit],
     weight: 'warn',
+    dangerous: true,
     where: { wall },
-    say: message(`stand-up-elsewhere.${way}`, { unit: name, needed, ceiling, by }),
+    say: message(`stand-up-elsewhere.${way === 'straight' ? 'out' : way}`, {
+      unit: name,
+      needed,
+      ceiling,
+      by,
+    }),
     figures: [needed, ceiling, ...(hasValue(needed) && hasValue(ceiling) ? [missing(needed, ceiling)] : [])],
     basis: geometry,
   })

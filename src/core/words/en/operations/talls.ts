@@ -5,6 +5,12 @@ export const tallsWords = {
   'operation.stand-up.floor.unknown': 'Clear the floor where it lies, its whole length.',
   'operation.stand-up.edge-not-known':
     'Over which edge it can be stood up is not known yet. Do not start before that is settled.',
+  'operation.stand-up.spot.left':
+    'Lay it so that, once up, it stands {aside} to the left of its place and {out} further out from the wall.',
+  'operation.stand-up.spot.right':
+    'Lay it so that, once up, it stands {aside} to the right of its place and {out} further out from the wall.',
+  'operation.stand-up.spot.straight':
+    'Lay it so that, once up, it stands straight in front of its place, {out} further out from the wall.',
   'operation.stand-up.over.back':
     'Lay it on its back, bottom edge on blocks {blocks} high, and walk it up over its back edge.',
   'operation.stand-up.over.back.unknown':
