@@ -1,9 +1,10 @@
 import { type Basis, hasValue, sortedIds } from '../figure'
 import { finding } from '../holes/finding'
+import { holesSaid } from '../holes/holes-said'
 import { isOtherFaceUnseen } from '../holes/other-face'
 import { factId } from '../kitchen/fact-id'
 import { type Message, message } from '../message'
-import type { Finding, Hole } from '../plan/types'
+import type { Finding } from '../plan/types'
 import type { UnitPosition } from '../units/positions'
 import type { Drilled, Trouble } from './drill'
 import { isHung } from './hung'
@@ -103,8 +104,12 @@ function past(
   const basis =
     (isDepth ? region?.bands?.basis : region?.setback?.basis) ?? practice('deep holes are traced first')
   const facts = ['traced', 'tracedDepth', 'provedDead'].map((key) => factId('walls', work.wall.id, key))
-  const holesSaid = saidByNumber(deep.map((d) => d.hole))
-  const values = { wall: work.name, holes: holesSaid, deepest, limit: limitOf(work, isDepth) }
+  const values = {
+    wall: work.name,
+    holes: holesSaid(deep.map((d) => d.hole)),
+    deepest,
+    limit: limitOf(work, isDepth),
+  }
   const rule = isDepth ? 'hole-past-50' : 'hole-past-setback'
   return [
     ofWall(work, rule, message(`holes.${rule}`, values), {
@@ -116,15 +121,6 @@ function past(
       basis,
     }),
   ]
-}
-
-/** "hole 3", "holes 1 and 2", "holes 3, 6 and 10", by their numbers on the drawing of their wall. */
-function saidByNumber(holes: readonly Hole[]): string {
-  const numbers = holes.flatMap(({ number }) => number ?? []).sort((a, b) => a - b)
-  const last = numbers.at(-1)
-  return numbers.length < 2
-    ? `hole ${last ?? ''}`.trim()
-    : `holes ${numbers.slice(0, -1).join(', ')} and ${last}`
 }
 
 function limitOf({ site }: WallWork, isDepth: boolean): number {

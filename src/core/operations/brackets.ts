@@ -1,8 +1,9 @@
 import { hasValue } from '../figure'
 import type { Message } from '../message'
 import type { Hole } from '../plan/types'
+import { listed } from '../words/listed'
 import { insideUnit } from './inside-unit'
-import { type FittedUnit, listed } from './job'
+import type { FittedUnit } from './job'
 import { told, when } from './make'
 
 /**

@@ -2,7 +2,7 @@ import { partLiftFindings } from '../lifting/part-lifts'
 import { message } from '../message'
 import type { Finding } from '../plan/types'
 import { applianceSaid } from '../units/part-name'
-import { listed } from './job'
+import { listed } from '../words/listed'
 import { asbestosYear, gasAppliances, mayHoldAsbestos } from './make-safe'
 import type { OperationContext } from './operation-context'
 

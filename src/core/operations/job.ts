@@ -125,12 +125,6 @@ export const readJob: (context: OperationContext) => Job = remembered((context: 
   }
 })
 
-/** Names joined as they are written in a list. */
-export function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? ''
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`
-}
-
 /** A place given as "unit.foot", by the name of its unit; any other is left as it is. */
 export function placeName(job: Job, where: string): string {
   const [unit = '', foot] = where.split('.')

@@ -1,7 +1,9 @@
+import { holesSaid } from '../holes/holes-said'
 import type { Message } from '../message'
 import { type LegsInTheTilt, legsInThePlan } from '../placing/stand-up'
 import type { Caution, Hole } from '../plan/types'
-import { type FittedUnit, type Job, listed } from './job'
+import type { FittedUnit, Job } from './job'
+
 import { caution, told, when } from './make'
 import type { Tool } from './tools'
 
@@ -85,7 +87,7 @@ export function holdingOpen(holes: readonly Hole[], least: number): 'none' | 'as
 /** The holes that something is still to be settled for, by their numbers. */
 export function holesToSettle(holes: readonly Hole[]): string {
   const open = holes.filter((hole) => hole.verdict === 'ask')
-  return `${open.length === 1 ? 'hole' : 'holes'} ${listed(open.map((hole) => String(hole.number ?? hole.id)))}`
+  return holesSaid(open)
 }
 
 /** While a tall stands and is not restrained. */

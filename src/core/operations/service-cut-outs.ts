@@ -1,8 +1,8 @@
 import type { Message } from '../message'
 import type { NamedFigure, OperationCheck } from '../plan/types'
+import { listed } from '../words/listed'
 import { behindUnit } from './behind-unit'
 import type { FittedUnit, Job } from './job'
-import { listed } from './job'
 import { check, shown, told } from './make'
 
 /** What is said, shown and checked of the holes in a unit's back for what comes out of the wall behind it. */

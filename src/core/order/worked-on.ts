@@ -1,6 +1,7 @@
-import { type Job, listed } from '../operations/job'
+import type { Job } from '../operations/job'
 import type { Operation } from '../plan/types'
 import { applianceSaid } from '../units/part-name'
+import { listed } from '../words/listed'
 
 /** What an operation works on, by name: its units, worktop, part, rail or appliance; timber by the wall it is let into. */
 export function workedOn(job: Job, operation: Operation): string {
