@@ -4,6 +4,7 @@ import { type AppStore, PLACES, type PlaceName } from '../state/store'
 import { AppContext, useApp } from '../ui/app-context'
 import { Rehearse } from '../ui/rehearse/Rehearse'
 import { demos } from './demos'
+import { Guard } from './Guard'
 import { OnPaper, OnTheDay, SurveyPlace } from './places'
 import { Stage } from './Stage'
 import { useAddress } from './use-address'
@@ -77,6 +78,17 @@ function skip() {
   heading?.focus()
 }
 
+/** Stands for a place that did not come, or broke. What was open and written down is kept all the same. */
+function NotFetched() {
+  return (
+    <section className="not-fetched">
+      <h1>This place could not be shown</h1>
+      <p>It may not have been fetched yet. What you have open and written down is kept.</p>
+      <p>Load the page again when there is a line; the other places go on.</p>
+    </section>
+  )
+}
+
 function PlaceView() {
   const place = useApp((s) => s.place)
   const [wasRehearsing, setRehearsing] = useState(false)
@@ -91,11 +103,13 @@ function PlaceView() {
       )}
       {place !== 'rehearse' && (
         <div className="shown">
-          <Suspense fallback={null}>
-            {place === 'survey' && <SurveyPlace demos={demos} />}
-            {place === 'paper' && <OnPaper />}
-            {place === 'day' && <OnTheDay />}
-          </Suspense>
+          <Guard key={place} instead={<NotFetched />}>
+            <Suspense fallback={null}>
+              {place === 'survey' && <SurveyPlace demos={demos} />}
+              {place === 'paper' && <OnPaper />}
+              {place === 'day' && <OnTheDay />}
+            </Suspense>
+          </Guard>
         </div>
       )}
     </main>

@@ -4,9 +4,9 @@ import type { Look } from '../scene/camera/look'
 import type { WalkthroughProps } from '../scene/Walkthrough'
 import { indexOf } from '../state/store'
 import { useActions, useApp } from '../ui/app-context'
+import { Guard } from './Guard'
 import { LookRound } from './LookRound'
 import { asChosen, turned, useDrag } from './look-round'
-import { PictureGuard } from './PictureGuard'
 import { FlatPicture } from './places'
 import { useReducedMotion } from './reduced-motion'
 import { useMotion } from './use-motion'
@@ -34,11 +34,11 @@ export function Stage() {
   )
   if (!hasWebGl()) return flat
   return (
-    <PictureGuard instead={flat}>
+    <Guard instead={flat}>
       <Suspense fallback={<p className="stage-note">The picture is on its way.</p>}>
         <Picture plan={plan} operation={operation} index={index} />
       </Suspense>
-    </PictureGuard>
+    </Guard>
   )
 }
 

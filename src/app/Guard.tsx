@@ -5,8 +5,8 @@ interface Props {
   readonly children: ReactNode
 }
 
-/** Keeps a fault in the picture from taking the words with it. */
-export class PictureGuard extends Component<Props, { readonly hasFailed: boolean }> {
+/** Keeps a fault in one part of the page, or a part that could not be fetched, from taking the rest with it. */
+export class Guard extends Component<Props, { readonly hasFailed: boolean }> {
   override state = { hasFailed: false }
 
   static getDerivedStateFromError() {
