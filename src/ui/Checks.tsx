@@ -1,7 +1,7 @@
 import type { MouseEvent } from 'react'
 import { hasValue } from '../core/figure'
 import type { Operation, OperationCheck } from '../core/plan/types'
-import { figureText, numberText } from '../core/words/format'
+import { asksForHeight, figureText, numberText } from '../core/words/format'
 import { besides, bringIntoView } from './bring-into-view'
 import { words } from './words'
 
@@ -44,20 +44,18 @@ export function Checks({ operation, ticked, onTick }: Props) {
   )
 }
 
-function Target({ check: { target, tolerance } }: { readonly check: OperationCheck }) {
-  const text = targetText(target, tolerance)
+function Target({ check }: { readonly check: OperationCheck }) {
+  const text = targetText(check)
   return text === null ? null : <small> {text}</small>
 }
 
 /** "145 mm, give or take 2" for a check with a target; null for one that is answered by looking. */
-export function targetText(
-  target: OperationCheck['target'],
-  tolerance: OperationCheck['tolerance'],
-): string | null {
+function targetText({ ask, target, tolerance }: OperationCheck): string | null {
   if (target === null) return null
   if (!hasValue(target)) return 'What it should be is not known yet.'
   const within = tolerance === null || !hasValue(tolerance) ? null : numberText({ ...tolerance, pm: 0.1 })
   if (target.value === 0 && within !== null)
     return `At most ${within} ${target.unit === 'mm' ? 'mm' : ''}.`.replace(' .', '.')
-  return `${figureText({ ...target, state: 'known' })}${within === null ? '' : `, give or take ${within}`}.`
+  const bare = figureText({ ...target, state: 'known' }, { signed: asksForHeight(ask.key) })
+  return `${bare}${within === null ? '' : `, give or take ${within}`}.`
 }

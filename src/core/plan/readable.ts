@@ -3,7 +3,7 @@ import { legName } from '../operations/leg-name'
 import { why, whyNotFirst } from '../order/why'
 import { studName, studsMarked } from '../units/stud-name'
 import { factsSaid } from '../words/facts-said'
-import { figureText, isFromLine } from '../words/format'
+import { asksForHeight, figureText, isFromLine, signedNumber } from '../words/format'
 import { wallName } from '../words/plan-names'
 import { say } from '../words/say'
 import type {
@@ -50,13 +50,10 @@ function findingLine(f: Finding): string {
 
 function heightLines(plan: Plan): readonly string[] {
   return plan.heights.values.map((v) => {
-    const ends = [v.lowest, v.highest].map((end) => (end === null ? 'open' : oneDecimal(end)))
+    const ends = [v.lowest, v.highest].map((end) => (end === null ? 'open' : signedNumber(end)))
     return `${say(message(`height-name.${v.of}`))}: ${figureText(v.height, { signed: true })}  (may lie from ${ends.join(' to ')}${v.marginal ? ', marginal: measure again' : ''})`
   })
 }
-
-/** With its sign, as heights are: a minus, and not a hyphen. */
-const oneDecimal = (mm: number): string => `${mm < 0 ? '−' : '+'}${Math.abs(mm).toFixed(1)}`
 
 function legLines(plan: Plan): readonly string[] {
   return plan.units.flatMap((u) =>
@@ -114,11 +111,8 @@ function figureLine({ label, figure }: NamedFigure): string {
 function checkLine({ ask, target, tolerance }: OperationCheck): string {
   if (target === null) return say(ask)
   const within = tolerance === null ? '' : `, within ${figureText(tolerance)}`
-  return `${say(ask)} ${isHeight(ask.key) ? figureText(target, { signed: true }) : figureText(target)}${within}.`
+  return `${say(ask)} ${asksForHeight(ask.key) ? figureText(target, { signed: true }) : figureText(target)}${within}.`
 }
-
-/** Checks that ask for a height from the line. */
-const isHeight = (key: string): boolean => /to-line|tops-to-line|worktop-height/.test(key)
 
 const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
   rail: 'rail of',

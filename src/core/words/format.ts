@@ -25,6 +25,12 @@ function signOf(value: number, signed: boolean): string {
   return signed && value > 0 ? '+' : ''
 }
 
+/** A bare height from the line with its sign, to the tenth: +391.2, −858, 0. */
+export function signedNumber(mm: number): string {
+  const tenths = Math.round(mm * 10) / 10
+  return signOf(tenths, true) + Math.abs(tenths)
+}
+
 /** A length in inches to the nearest sixteenth, written 34 1/2. */
 export function inches(mm: number): string {
   const sixteenths = Math.round((Math.abs(mm) / 25.4) * 16)
@@ -63,6 +69,14 @@ const UNIT_WORD: Readonly<Record<FigureUnit, string>> = {
 const FROM_LINE = /^label\.(height\..+|high-point|hole-height|timber-height|underside|top|rail-edge)$/
 
 export const isFromLine = (label: string): boolean => FROM_LINE.test(label)
+
+/** Checks that ask for a height from the line. */
+const ASKS_HEIGHT = /^check\.(.*-to-line.*|worktop-height)$/
+/** Checks that somebody's name answers. */
+const ASKS_WHO = ['check.proved-dead', 'check.gas-booked', 'check.supply-tested']
+
+export const asksForHeight = (check: string): boolean => ASKS_HEIGHT.test(check)
+export const asksForName = (check: string): boolean => ASKS_WHO.includes(check)
 
 /** The unit as it is said after its number; empty for a count. */
 export function unitText({ unit, value }: Pick<ValueFigure, 'unit' | 'value'>): string {

@@ -8,6 +8,8 @@ import { english } from './en'
 export function withWords<T>(value: T): T {
   if (typeof value !== 'object' || value === null) return value
   if (Array.isArray(value)) return withWordsInList(value) as T
+  // Figures hold no messages, and most of a plan is figures.
+  if ('state' in value && 'from' in value) return value
   if (isMessage(value)) return { ...value, template: english[value.key] ?? value.template }
   const entries = Object.entries(value)
   const written = entries.map(([key, inner]) => [key, withWords(inner)] as const)
@@ -17,6 +19,7 @@ export function withWords<T>(value: T): T {
 }
 
 function withWordsInList(list: readonly unknown[]): readonly unknown[] {
+  if (typeof list[0] !== 'object') return list
   const written = list.map(withWords)
   return written.some((one, i) => one !== list[i]) ? written : list
 }

@@ -1,8 +1,9 @@
 import type { Operation, OperationCheck, Plan } from '../../core/plan/types'
+import { asksForName } from '../../core/words/format'
 import { stretches } from '../rehearse/tape-scale'
 import { keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
 import { SheetHead } from './SheetHead'
-import { asksWho, targetOnPaper } from './target'
+import { targetOnPaper } from './target'
 
 /** The order of work with boxes to tick, who is needed and how long each step takes. */
 export function WorkSheet({ plan }: { readonly plan: Plan }) {
@@ -82,7 +83,7 @@ function CheckLine({ check }: { readonly check: OperationCheck }) {
       <span>{words(check.ask)}</span>
       {target === null ? (
         <span className="answer">
-          {asksWho(check) && <span className="write" />}
+          {asksForName(check.ask.key) && <span className="write" />}
           <span className="box" />
         </span>
       ) : (

@@ -1,7 +1,6 @@
 import { hasValue } from '../../core/figure'
 import type { OperationCheck } from '../../core/plan/types'
-import { figureText, numberText } from '../../core/words/format'
-import { words } from '../words'
+import { asksForHeight, figureText, numberText } from '../../core/words/format'
 
 /** What a check should come to, as it is lettered beside the line for its reading: "+392 mm ± 1"; null where nothing is read. */
 export function targetOnPaper({ ask, target, tolerance }: OperationCheck): string | null {
@@ -9,13 +8,7 @@ export function targetOnPaper({ ask, target, tolerance }: OperationCheck): strin
   if (!hasValue(target)) return 'not known yet'
   const within = tolerance === null || !hasValue(tolerance) ? null : numberText({ ...tolerance, pm: 0.1 })
   // A height is signed, up or down from the line; a drop and a width are not.
-  const bare = figureText(
-    { ...target, state: 'known' },
-    { signed: /\bhow high\b.*\bfrom the line\b/i.test(words(ask)) },
-  )
+  const bare = figureText({ ...target, state: 'known' }, { signed: asksForHeight(ask.key) })
   if (within === null) return bare
   return target.value === 0 ? `0 to ${within} ${target.unit}` : `${bare} ± ${within}`
 }
-
-/** A check that asks for a name is answered on a line too. */
-export const asksWho = ({ ask }: OperationCheck): boolean => /\bwhom?\b/i.test(words(ask))
