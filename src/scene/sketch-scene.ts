@@ -1,3 +1,4 @@
+import type { Lettered } from '../core/plan/findings-at'
 import type { Standing, StandingUnit } from '../core/plan/standing-at'
 import { extentOf, roomPoint } from '../core/plan/travel-path'
 import type { Plan } from '../core/plan/types'
@@ -6,7 +7,7 @@ import { sketchAccessories } from './parts/accessories'
 import { sketchBands } from './parts/bands'
 import { sketchBlocks } from './parts/blocks'
 import { dimensionsOf, sketchDimensions } from './parts/dimension'
-import { type FindingSpot, findingSpots, type Lettered, sketchFindings } from './parts/findings'
+import { type FindingSpot, findingSpots, sketchFindings } from './parts/findings'
 import { sketchFittedParts } from './parts/fitted-parts'
 import { holePlace } from './parts/hole-place'
 import { sketchHoles } from './parts/holes'
@@ -17,7 +18,7 @@ import { sketchLines } from './parts/lines'
 import { sketchMarks } from './parts/marks'
 import { sketchObstacles } from './parts/obstacles'
 import { sketchOpenings } from './parts/openings'
-import { sketchPlaces, sketchPlanned } from './parts/place-outline'
+import { sketchPlaces } from './parts/place-outline'
 import { sketchRails } from './parts/rails'
 import { sketchRoom } from './parts/room'
 import { sketchServices } from './parts/services'
@@ -93,7 +94,6 @@ export function sketchScene(
     if (over !== undefined) sketchBlocks(still, moving, room, over)
   }
   sketchKeepClear(still, standing, room)
-  sketchPlanned(still, plan, standing, room, hidden)
   sketchPlaces(still, plan, standing, room, hidden)
   sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
   sketchFittedParts(still, withoutCutAway(plan, standing, hidden), room)

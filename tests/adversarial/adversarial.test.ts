@@ -5,7 +5,8 @@
 import { beforeAll, describe, expect, test } from 'vitest'
 import { checkPlan } from '../../src/checker/check-plan'
 import { type Outcome, workThrough } from '../../src/core/plan/entry'
-import type { Finding, Plan, Weight } from '../../src/core/plan/types'
+import { WEIGHTS } from '../../src/core/plan/gravest-first'
+import type { Finding, Plan } from '../../src/core/plan/types'
 import { withWaysOut } from '../../src/core/plan/ways-out'
 import {
   heldAt,
@@ -31,8 +32,6 @@ beforeAll(() => () => {
   if (table.length > 0) console.log(`Where plan and sheet disagree:\n${table.join('\n')}`)
 })
 
-const HEAVIEST_FIRST: readonly Weight[] = ['stop', 'ask', 'warn', 'note']
-
 function exitOf(outcome: Outcome): number {
   if (outcome.kind === 'refused') return 2
   if (outcome.kind === 'no-order') return 3
@@ -48,8 +47,8 @@ const planOf = (outcome: Outcome): Plan | null => (outcome.kind === 'plan' ? out
 
 function isHeavyEnough(finding: Finding, { weight, orWeights = [] }: SheetSaying): boolean {
   if (weight === undefined) return finding.weight !== 'note'
-  const least = HEAVIEST_FIRST.indexOf(weight)
-  return HEAVIEST_FIRST.indexOf(finding.weight) <= least || orWeights.includes(finding.weight)
+  const least = WEIGHTS.indexOf(weight)
+  return WEIGHTS.indexOf(finding.weight) <= least || orWeights.includes(finding.weight)
 }
 
 function isSaid(saying: SheetSaying, findings: readonly Finding[]): boolean {

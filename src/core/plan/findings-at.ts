@@ -1,7 +1,7 @@
+import { gravestFirst } from './gravest-first'
 import { LOOKING } from './hold-points'
-import type { Finding, Hole, Operation, Plan, WallId, Weight } from './types'
+import type { Finding, Hole, Operation, Plan, WallId } from './types'
 
-const GRAVEST_FIRST: readonly Weight[] = ['stop', 'ask', 'warn', 'note']
 /** Work on a unit by itself, or on one that is in its place: what is found about its place is told as it goes there. */
 const ASIDE: readonly string[] = ['assemble', 'set-legs', 'fit-hangers', 'level', 'lock', 'join']
 /** Nearer than this, mm, a finding's place is the place of a hole. */
@@ -53,16 +53,31 @@ function concerns(plan: Plan, operation: Operation, finding: Finding): boolean {
 
 /** What has been found that bears on an operation: the gravest first, and within a weight what can hurt someone. */
 export function findingsAt(plan: Plan, operation: Operation): readonly Finding[] {
-  const rank = (f: Finding) => GRAVEST_FIRST.indexOf(f.weight) * 2 + (f.dangerous ? 0 : 1)
-  return plan.findings
-    .filter((f) => concerns(plan, operation, f))
-    .sort((a, b) => rank(a) - rank(b) || (a.id < b.id ? -1 : 1))
+  return plan.findings.filter((f) => concerns(plan, operation, f)).sort(gravestFirst)
 }
 
 /** Letters of the findings of a step, as they are flagged and listed: A to Z, then AA. Holes have the numbers. */
 export function letterOf(place: number): string {
   const letter = String.fromCharCode(65 + (place % 26))
   return place < 26 ? letter : letterOf(Math.floor(place / 26) - 1) + letter
+}
+
+/** A finding with its letter in the list of its step. */
+export interface Lettered {
+  readonly finding: Finding
+  readonly letter: string
+}
+
+/** The findings of an operation in the order of their list; one that is open and not of them comes last. */
+export function letteredFindings(
+  plan: Plan,
+  operation: Operation | null,
+  open: string | null,
+): readonly Lettered[] {
+  const own = operation === null ? [] : findingsAt(plan, operation)
+  const other = own.some((f) => f.id === open) ? undefined : plan.findings.find((f) => f.id === open)
+  const all = other === undefined ? own : [...own, other]
+  return all.map((finding, i) => ({ finding, letter: letterOf(i) }))
 }
 
 /** What is to be settled before an operation with a hold point: what stops it, or else the asks that bear on it. */

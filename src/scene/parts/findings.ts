@@ -1,7 +1,7 @@
-import { findingsAt, letterOf, placesOf } from '../../core/plan/findings-at'
+import { type Lettered, placesOf } from '../../core/plan/findings-at'
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
-import type { Finding, LocalBox, Operation, Plan, RoomPoint, WallFrame } from '../../core/plan/types'
+import type { Finding, LocalBox, Plan, RoomPoint, WallFrame } from '../../core/plan/types'
 import { palette } from '../palette'
 import type { RoomShape } from '../room-shape'
 import { type Pen, type Point, ring, type Sketch } from '../sketch'
@@ -17,12 +17,6 @@ const UNDER_TOP = 140
 /** Up a unit, as a share of its height. */
 const UP_UNIT = 0.82
 
-/** A finding with its letter in the list of its step. */
-export interface Lettered {
-  readonly finding: Finding
-  readonly letter: string
-}
-
 /** Where a finding shows: the middle of its outline, and the two ways the outline lies. */
 export interface FindingSpot extends Lettered {
   readonly at: RoomPoint
@@ -32,20 +26,6 @@ export interface FindingSpot extends Lettered {
   readonly wall: WallFrame | null
   /** The unit it is on, if it moves with one. */
   readonly unit: string | null
-}
-
-/** The findings of an operation in the order of their list; one that is open and not of them comes last. */
-export function letteredFindings(
-  plan: Plan,
-  operation: Operation | null,
-  open: string | null,
-): readonly Lettered[] {
-  const own = operation === null ? [] : findingsAt(plan, operation)
-  const other = own.some((f) => f.id === open) ? undefined : plan.findings.find((f) => f.id === open)
-  return [...own, ...(other === undefined ? [] : [other])].map((finding, i) => ({
-    finding,
-    letter: letterOf(i),
-  }))
 }
 
 /** Every place of every finding that can be shown now; a wall that is left out takes what is on it along. */

@@ -5,7 +5,10 @@ import type { RoomShape } from '../room-shape'
 import { type Pen, type Point, ring, type Sketch, wash } from '../sketch'
 import { LAYER, onWall, placedWall } from '../wall-place'
 
-/** The place a unit goes to: a chalk outline with a thin wash on the wall, and on the floor for one that stands. */
+/**
+ * The places units go to: of those in hand a chalk outline with a thin wash on the wall, and on the floor for one that
+ * stands; where all that is to come will be, while nothing stands there yet, thin outlines, none of them bright.
+ */
 export function sketchPlaces(
   sketch: Sketch,
   plan: Plan,
@@ -13,40 +16,28 @@ export function sketchPlaces(
   room: RoomShape,
   hidden: ReadonlySet<string>,
 ): void {
-  for (const place of standing.places) {
-    const pens = { hung: bold, floor: bold, other: fine }
-    sketchPlace(sketch, `place:${place.unit.unit}`, plan, place, room, hidden, pens, 0.17)
-  }
-}
-
-/** Where all that is to come will be, while nothing stands there yet: thin outlines, none of them bright. */
-export function sketchPlanned(
-  sketch: Sketch,
-  plan: Plan,
-  standing: Standing,
-  room: RoomShape,
-  hidden: ReadonlySet<string>,
-): void {
-  for (const place of standing.planned) {
-    const pens = { hung: quiet, floor: quiet, other: quiet }
-    sketchPlace(sketch, `planned:${place.unit.unit}`, plan, place, room, hidden, pens, 0.1)
-  }
+  for (const place of standing.planned) sketchPlace(sketch, 'planned', plan, place, room, hidden)
+  for (const place of standing.places) sketchPlace(sketch, 'place', plan, place, room, hidden)
 }
 
 const bold: Pen = { weight: 'bold', colour: palette.chalk }
 const fine: Pen = { weight: 'fine', colour: palette.chalk }
 const quiet: Pen = { weight: 'fine', colour: palette.chalkQuiet }
+const LOOKS = {
+  place: { hung: bold, floor: bold, other: fine, opacity: 0.17 },
+  planned: { hung: quiet, floor: quiet, other: quiet, opacity: 0.1 },
+} as const
 
 function sketchPlace(
   sketch: Sketch,
-  part: string,
+  kind: keyof typeof LOOKS,
   plan: Plan,
-  { wall, footprints, isHung }: PlaceOutline,
+  { unit, wall, footprints, isHung }: PlaceOutline,
   room: RoomShape,
   hidden: ReadonlySet<string>,
-  pens: { readonly hung: Pen; readonly floor: Pen; readonly other: Pen },
-  opacity: number,
 ): void {
+  const part = `${kind}:${unit.unit}`
+  const { opacity, ...pens } = LOOKS[kind]
   const frame = placedWall(plan, wall?.wall ?? null)
   if (wall !== null && frame !== undefined && !hidden.has(frame.wall)) {
     const at = onWall(frame)

@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'react'
 import { operationOf, placesOf } from '../../core/plan/findings-at'
+import { WEIGHTS } from '../../core/plan/gravest-first'
 import type { Finding, Plan, Weight } from '../../core/plan/types'
+import { signedNumber } from '../../core/words/format'
 import { wallName } from '../../core/words/plan-names'
 import { upperFirst } from '../../core/words/upper-first'
 import { useApp } from '../app-context'
@@ -8,7 +10,7 @@ import { findingPlace } from '../paper/sheets'
 import { keyOf, words } from '../words'
 import { actionFirst } from './action'
 import { type Alike, alikeOf, type OneOf } from './alike'
-import { WEIGHT_WORDS, WEIGHTS } from './weights'
+import { WEIGHT_WORDS } from './weights'
 
 const MEANING: Readonly<Record<Weight, string>> = {
   stop: 'work does not go on until this is put right',
@@ -200,11 +202,6 @@ export function whereText(
   return [
     wallName(wall, plan),
     ...(along === null ? [] : [`${Math.round(along)} mm from its left corner`]),
-    ...(height === null ? [] : [`${signed(height)} mm from the line`]),
+    ...(height === null ? [] : [`${signedNumber(Math.round(height))} mm from the line`]),
   ].join(', ')
-}
-
-function signed(mm: number): string {
-  const rounded = Math.round(mm)
-  return rounded > 0 ? `+${rounded}` : `${rounded}`.replace('-', '−')
 }

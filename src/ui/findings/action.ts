@@ -1,6 +1,6 @@
 import type { Finding } from '../../core/plan/types'
+import { sentences } from '../sentences'
 import { words } from '../words'
-import { sentences } from './alike'
 
 /** What somebody is to do about a finding, and what is said beside it. */
 export interface Action {

@@ -1,5 +1,7 @@
+import { gravestFirst } from '../../core/plan/gravest-first'
 import type { Finding, Weight } from '../../core/plan/types'
 import { basisText } from '../basis'
+import { sentences } from '../sentences'
 import { words } from '../words'
 import { headingOf } from './headings'
 
@@ -33,12 +35,10 @@ export function alikeOf(findings: readonly Finding[], weight: Weight): readonly 
     groups.set(key, [...(groups.get(key) ?? []), finding])
   }
   return [...groups.values()]
-    .map((group) => group.sort((a, b) => (a.id < b.id ? -1 : 1)))
+    .map((group) => group.sort(gravestFirst))
+    .sort(([a], [b]) => gravestFirst(a as Finding, b as Finding))
     .map(together)
-    .sort((a, b) => Number(b.dangerous) - Number(a.dangerous) || (firstId(a) < firstId(b) ? -1 : 1))
 }
-
-const firstId = (group: Alike): string => group.each[0]?.finding.id ?? ''
 
 function together(group: readonly Finding[]): Alike {
   const [first] = group as readonly [Finding]
@@ -60,9 +60,4 @@ function together(group: readonly Finding[]): Alike {
       ask: commonAsk === null ? (asks[i] ?? null) : null,
     })),
   }
-}
-
-/** A text in its sentences; a point within a figure ends none. */
-export function sentences(text: string): readonly string[] {
-  return text.split(/(?<=[.?])\s+(?=\p{Lu})/u)
 }

@@ -1,8 +1,6 @@
 import type { Weight } from '../../core/plan/types'
 
-/** The weights of findings, the gravest first. */
-export const WEIGHTS: readonly Weight[] = ['stop', 'ask', 'warn', 'note']
-
+/** What a finding of each weight is called. */
 export const WEIGHT_WORDS: Readonly<Record<Weight, string>> = {
   stop: 'Stop',
   ask: 'Ask',

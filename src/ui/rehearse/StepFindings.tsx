@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react'
-import { findingsAt, letterOf, placesOf, toSettle } from '../../core/plan/findings-at'
+import { letteredFindings, placesOf, toSettle } from '../../core/plan/findings-at'
 import type { Finding, Operation, Plan } from '../../core/plan/types'
 import { useActions, useApp } from '../app-context'
 import { bringIntoView } from '../bring-into-view'
@@ -14,9 +14,7 @@ interface Props {
 /** What has been found that bears on this step, lettered as it is flagged in the picture. */
 export function StepFindings({ plan, operation }: Props) {
   const open = useApp((s) => s.finding)
-  const own = findingsAt(plan, operation)
-  const other = own.some((f) => f.id === open?.id) ? undefined : plan.findings.find((f) => f.id === open?.id)
-  const findings = other === undefined ? own : [...own, other]
+  const findings = letteredFindings(plan, operation, open?.id ?? null)
   const list = useRef<HTMLOListElement>(null)
   useEffect(() => {
     if (open === null) return
@@ -31,12 +29,12 @@ export function StepFindings({ plan, operation }: Props) {
     <section className="step-findings" aria-labelledby="found-here">
       <h2 id="found-here">Found here</h2>
       <ol ref={list}>
-        {findings.map((finding, i) => (
+        {findings.map(({ finding, letter }) => (
           <OneFound
             key={finding.id}
             plan={plan}
             finding={finding}
-            letter={letterOf(i)}
+            letter={letter}
             isOpen={finding.id === open?.id}
           />
         ))}

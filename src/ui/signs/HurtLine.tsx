@@ -1,5 +1,6 @@
 import type { Caution } from '../../core/plan/types'
 import { besides, bringIntoView } from '../bring-into-view'
+import { sentences } from '../sentences'
 import { count, words } from '../words'
 import { Sign } from './Sign'
 
@@ -20,7 +21,7 @@ export function HurtLine({ cautions }: { readonly cautions: readonly Caution[] }
     >
       <Sign code={first.sign} />
       <span>
-        <strong>{said.length > LONG ? (said.split(/(?<=\.)\s/)[0] ?? said) : said}</strong>{' '}
+        <strong>{said.length > LONG ? sentences(said)[0] : said}</strong>{' '}
         {more > 0 && <span className="and-more">And {count(more, 'more', 'more')} to mind.</span>}
       </span>
     </button>

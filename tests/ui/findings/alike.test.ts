@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import { workThrough } from '../../../src/core/plan/entry'
+import { WEIGHTS } from '../../../src/core/plan/gravest-first'
 import type { Finding } from '../../../src/core/plan/types'
 import { RULES } from '../../../src/core/rules'
 import { withWords } from '../../../src/core/words/with-words'
-import { alikeOf, sentences } from '../../../src/ui/findings/alike'
+import { alikeOf } from '../../../src/ui/findings/alike'
 import { headingOf } from '../../../src/ui/findings/headings'
-import { WEIGHTS } from '../../../src/ui/findings/weights'
+import { sentences } from '../../../src/ui/sentences'
 import { words } from '../../../src/ui/words'
 
 const kitchens = import.meta.glob<unknown>(

@@ -5,7 +5,7 @@ import { workThrough } from '../../../src/core/plan/entry'
 import type { Plan, WallFrame } from '../../../src/core/plan/types'
 import { withWords } from '../../../src/core/words/with-words'
 import { chainLabels, SLASH } from '../../../src/ui/paper/wall/chain'
-import { flagsFor, foundOn, letterAt } from '../../../src/ui/paper/wall/found'
+import { flagsFor, foundOn } from '../../../src/ui/paper/wall/found'
 import { markBoxes } from '../../../src/ui/paper/wall/Holes'
 import { thingBoxes } from '../../../src/ui/paper/wall/InWall'
 import { letteringOf } from '../../../src/ui/paper/wall/lettering'
@@ -133,8 +133,4 @@ test('a finding without a place along the wall gets no flag', () => {
   const pen = penFor(plan, frame) as Pen
   const nowhere = foundOn(plan, frame.wall).map((f) => ({ ...f, finding: { ...f.finding, where: null } }))
   expect(flagsFor(nowhere, pen, [])).toEqual([])
-})
-
-test('letters go on after z', () => {
-  expect([0, 25, 26, 27, 52].map(letterAt)).toEqual(['a', 'z', 'aa', 'ab', 'ba'])
 })

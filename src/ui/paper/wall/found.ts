@@ -1,6 +1,7 @@
+import { letterOf } from '../../../core/plan/findings-at'
+import { gravestFirst } from '../../../core/plan/gravest-first'
 import type { Finding, Plan } from '../../../core/plan/types'
 import { headingOf } from '../../findings/headings'
-import { WEIGHTS } from '../../findings/weights'
 import type { Pen } from './pen'
 import { type Box, overlaps } from './spread'
 
@@ -11,25 +12,12 @@ export interface Found {
   readonly heading: string
 }
 
-/** What was found on one wall, the gravest first, each under a letter. */
+/** What was found on one wall, the gravest first, each under a letter: small ones, for a step has its own in capitals. */
 export function foundOn(plan: Pick<Plan, 'findings'>, wall: string): readonly Found[] {
   return plan.findings
     .filter((f) => f.where?.wall === wall)
-    .sort(
-      (a, b) =>
-        WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight) ||
-        Number(b.dangerous) - Number(a.dangerous) ||
-        (a.id < b.id ? -1 : 1),
-    )
-    .map((finding, i) => ({ finding, letter: letterAt(i), heading: headingOf(finding.rule) }))
-}
-
-const ALPHABET = 'abcdefghijklmnopqrstuvwxyz'
-
-/** a to z, then aa, ab and so on. */
-export function letterAt(i: number): string {
-  const before = Math.floor(i / 26)
-  return `${before === 0 ? '' : letterAt(before - 1)}${ALPHABET[i % 26]}`
+    .sort(gravestFirst)
+    .map((finding, i) => ({ finding, letter: letterOf(i).toLowerCase(), heading: headingOf(finding.rule) }))
 }
 
 /** The letter of a finding at its place on the drawing: a flag near it, and where exactly it is. */
