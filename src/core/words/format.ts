@@ -25,10 +25,14 @@ function signOf(value: number, signed: boolean): string {
   return signed && value > 0 ? '+' : ''
 }
 
-/** A bare height from the line with its sign, to the tenth: +391.2, −858, 0. */
+/** A bare length in whole millimetres, its thousands apart: 2 540. */
+export const groupedNumber = (mm: number): string =>
+  signOf(Math.round(mm), false) + grouped(String(Math.abs(Math.round(mm))))
+
+/** A bare height from the line with its sign, to the tenth: +391.2, −1 011, 0. */
 export function signedNumber(mm: number): string {
   const tenths = Math.round(mm * 10) / 10
-  return signOf(tenths, true) + Math.abs(tenths)
+  return signOf(tenths, true) + grouped(String(Math.abs(tenths)))
 }
 
 /** A length in inches to the nearest sixteenth, written 34 1/2. */

@@ -2,7 +2,7 @@ import { useMemo, useState } from 'react'
 import { operationOf, placesOf } from '../../core/plan/findings-at'
 import { WEIGHTS } from '../../core/plan/gravest-first'
 import type { Finding, Plan, Weight } from '../../core/plan/types'
-import { signedNumber } from '../../core/words/format'
+import { groupedNumber, signedNumber } from '../../core/words/format'
 import { wallName } from '../../core/words/plan-names'
 import { upperFirst } from '../../core/words/upper-first'
 import { useApp } from '../app-context'
@@ -201,7 +201,7 @@ export function whereText(
 ): string {
   return [
     wallName(wall, plan),
-    ...(along === null ? [] : [`${Math.round(along)} mm from its left corner`]),
+    ...(along === null ? [] : [`${groupedNumber(along)} mm from its left corner`]),
     ...(height === null ? [] : [`${signedNumber(Math.round(height))} mm from the line`]),
   ].join(', ')
 }

@@ -63,13 +63,18 @@ export function WallDrawing({ plan, frame, id, found = [], onFlag }: Props) {
   )
 }
 
+/** A name smaller than this, in steps, is left to the enlarged drawing. */
+const LEAST_NAME = 7
+
 /** The whole of a wall for a small screen: what stands where and what was found, without the figures. */
 export function WallOverview({ plan, frame, id, found = [] }: Props) {
   const pen = overviewPen(plan, frame)
   if (pen === null) return null
   const units = unitsOn(plan, frame.wall)
   const things = plan.wallThings?.filter((t) => t.wall === frame.wall) ?? []
-  const names = units.flatMap((u) => nameBox(u, pen, thingBoxes(things, pen)) ?? [])
+  const names = units
+    .flatMap((u) => nameBox(u, pen, thingBoxes(things, pen)) ?? [])
+    .filter(({ size }) => size >= LEAST_NAME * pen.step)
   const flags = flagsFor(
     found,
     pen,
