@@ -1,13 +1,17 @@
 import react from '@vitejs/plugin-react'
 import { defineConfig } from 'vitest/config'
+import { offline } from './src/build/offline.ts'
 
 const DOM_TESTS = ['app', 'ui', 'scene', 'state'].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`)
 const BROWSER_TESTS = ['tests/browser/**/*.test.ts']
-/** Tests that put something of their own in place of a module: they want a process that has not loaded it yet. */
-const ALONE_TESTS = ['tests/properties/feasibility.test.ts']
+/** Tests that put something in place of a module, or of a part of the browser, for good: each in a process of its own. */
+const ALONE_TESTS = ['tests/properties/feasibility.test.ts', 'tests/scene/SceneContent.test.tsx']
+
+/** A plan is many small values that are soon done with: with room for them they are cleared away less often. */
+const ROOM_FOR_VALUES = ['--max-semi-space-size=128']
 
 export default defineConfig({
-  plugins: [react()],
+  plugins: [react(), offline()],
   // Relative addresses: the built folder works from any path of any static host.
   base: './',
   build: {
@@ -28,6 +32,7 @@ export default defineConfig({
           // Pure core: files may share a warm process, which runs them in half the time; one for each core of a small machine.
           isolate: false,
           maxWorkers: 2,
+          execArgv: ROOM_FOR_VALUES,
           environment: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...DOM_TESTS, ...BROWSER_TESTS, ...ALONE_TESTS],
@@ -36,15 +41,25 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'alone', environment: 'node', include: ALONE_TESTS, testTimeout: 20_000 },
+        test: {
+          name: 'alone',
+          environment: 'node',
+          execArgv: ROOM_FOR_VALUES,
+          include: ALONE_TESTS,
+          testTimeout: 20_000,
+        },
       },
       {
         extends: true,
         test: {
           name: 'dom',
           environment: 'happy-dom',
+          // As above: what a test puts in place of something, it takes back.
+          isolate: false,
           maxWorkers: 2,
+          execArgv: ROOM_FOR_VALUES,
           include: DOM_TESTS,
+          exclude: ALONE_TESTS,
           setupFiles: ['tests/support/dom-setup.ts'],
           testTimeout: 20_000,
         },
@@ -54,6 +69,7 @@ export default defineConfig({
         test: {
           name: 'browser',
           environment: 'node',
+          isolate: false,
           include: BROWSER_TESTS,
           globalSetup: ['tests/support/browser-setup.ts'],
           // Software rendering is slow and heavy: a browser for each of the two cores of a small machine, and patience.

@@ -5,9 +5,11 @@ import './ui/app.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './app/App'
+import { afterTyping } from './app/after-typing'
 import { demos } from './app/demos'
+import { keepOpen } from './app/keep-open'
+import { keepOnDevice } from './app/offline/newer-version'
 import { fetchAllPlaces } from './app/places'
-import { openAtStart, rememberAlways } from './app/remember'
 import { makeActions } from './state/actions'
 import type { PlanWorker } from './state/planner'
 import { makeStore } from './state/store'
@@ -19,17 +21,20 @@ const store = makeStore()
 const actions = makeActions(
   store,
   () =>
-    new Worker(new URL('./worker/plan-worker.ts', import.meta.url), {
-      type: 'module',
-    }) as unknown as PlanWorker,
+    afterTyping(
+      new Worker(new URL('./worker/plan-worker.ts', import.meta.url), {
+        type: 'module',
+      }) as unknown as PlanWorker,
+    ),
   () => new Date().toISOString(),
 )
-rememberAlways(store)
+const keeping = keepOpen(store, actions)
 fetchAllPlaces()
-if (demos[0] !== undefined) void openAtStart(actions, demos[0].text)
+if (import.meta.env.PROD) void keepOnDevice()
+if (demos[0] !== undefined) void keeping.start(demos[0].text)
 
 createRoot(root).render(
   <StrictMode>
-    <App store={store} actions={actions} />
+    <App store={store} actions={actions} keeping={keeping} />
   </StrictMode>,
 )

@@ -1,12 +1,14 @@
-import { Suspense, useMemo, useState } from 'react'
-import type { AppActions } from '../state/actions'
-import { type AppStore, PLACES, type PlaceName } from '../state/store'
-import { AppContext, useApp } from '../ui/app-context'
+import { type RefObject, Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { PLACES, type PlaceName } from '../state/store'
+import { AppContext, type AppHandle, useApp } from '../ui/app-context'
+import { KeepNotice } from '../ui/KeepNotice'
 import { Rehearse } from '../ui/rehearse/Rehearse'
 import { demos } from './demos'
 import { Guard } from './Guard'
+import { NewerVersion } from './offline/NewerVersion'
 import { OnPaper, OnTheDay, SurveyPlace } from './places'
 import { Stage } from './Stage'
+import { StillWhileHidden } from './StillWhileHidden'
 import { useAddress } from './use-address'
 
 /** A place's name, in two parts: in the hand only the first is shown, and both are read out. */
@@ -18,9 +20,9 @@ const PLACE_NAMES: Readonly<Record<PlaceName, readonly [string, string]>> = {
 }
 
 /** Lays out the app: a masthead, and one of four places. */
-export function App({ store, actions }: { readonly store: AppStore; readonly actions: AppActions }) {
-  const handle = useMemo(() => ({ store, actions }), [store, actions])
-  useAddress(store, actions)
+export function App({ store, actions, keeping }: AppHandle) {
+  const handle = useMemo(() => ({ store, actions, keeping }), [store, actions, keeping])
+  useAddress(store, actions, keeping)
   return (
     <AppContext.Provider value={handle}>
       <div className="app">
@@ -66,6 +68,8 @@ function Masthead() {
           .filter(Boolean)
           .join(' · ')}
       </span>
+      <KeepNotice />
+      <NewerVersion />
     </header>
   )
 }
@@ -89,16 +93,28 @@ function NotFetched() {
   )
 }
 
+/** Every place opens at its top: all of them scroll in one box, which stays as far down as the place before was read. */
+function useTop(place: PlaceName): RefObject<HTMLElement | null> {
+  const box = useRef<HTMLElement>(null)
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another place is what it answers to
+  useLayoutEffect(() => {
+    if (box.current !== null) box.current.scrollTop = 0
+  }, [place])
+  return box
+}
+
 function PlaceView() {
   const place = useApp((s) => s.place)
   const [wasRehearsing, setRehearsing] = useState(false)
   if (place === 'rehearse' && !wasRehearsing) setRehearsing(true)
   return (
-    <main className="place">
+    <main className="place" ref={useTop(place)}>
       {wasRehearsing && (
         // Kept while other places are shown: a graphics context given up and asked for again may not come back.
         <div className="kept" inert={place !== 'rehearse'}>
-          <Rehearse isShown={place === 'rehearse'} stage={<Stage />} />
+          <StillWhileHidden isShown={place === 'rehearse'}>
+            <Rehearse isShown={place === 'rehearse'} stage={<Stage />} />
+          </StillWhileHidden>
         </div>
       )}
       {place !== 'rehearse' && (

@@ -1,8 +1,5 @@
 import { useEffect, useState } from 'react'
 
-/** How long a part travels its path on the screen, ms. */
-const TRAVEL = 2600
-
 interface Motion {
   /** 0..1 through the operation. */
   readonly t: number
@@ -15,9 +12,10 @@ interface Motion {
 /**
  * Runs once through the motion of an operation when it comes to the hook. Nothing moves at the first opening or for people
  * who ask for none: they see how it begins, as the words say it, and turn over to its end. An operation that moves nothing
- * is seen as it is done.
+ * is seen as it is done. `seconds`: how long it takes on the screen; 0: nothing moves.
  */
-export function useMotion(id: string, moves: boolean, reducedMotion: boolean): Motion {
+export function useMotion(id: string, seconds: number, reducedMotion: boolean): Motion {
+  const moves = seconds > 0
   const [run, setRun] = useState({ id, count: 0 })
   const [t, setT] = useState(moves ? 0 : 1)
   if (run.id !== id) {
@@ -31,13 +29,13 @@ export function useMotion(id: string, moves: boolean, reducedMotion: boolean): M
     let start: number | undefined
     const tick = (now: number) => {
       start ??= now
-      const next = Math.min(1, (now - start) / TRAVEL)
+      const next = Math.min(1, (now - start) / (1000 * seconds))
       setT(next)
       if (next < 1) frame = requestAnimationFrame(tick)
     }
     frame = requestAnimationFrame(tick)
     return () => cancelAnimationFrame(frame)
-  }, [count, moves, reducedMotion])
+  }, [count, moves, seconds, reducedMotion])
   return {
     t,
     again: () => {

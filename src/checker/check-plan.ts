@@ -15,8 +15,10 @@ import { checkLines } from './obligations/lines'
 import { checkOperations } from './obligations/operations'
 import { checkOrder } from './obligations/order'
 import { checkPaths } from './obligations/paths'
+import { checkPublishedPull } from './obligations/published-pull'
 import { checkRails } from './obligations/rails'
 import { checkReach } from './obligations/reach'
+import { checkShims } from './obligations/shims'
 import { checkStanding } from './obligations/standing'
 import { checkSurvey } from './obligations/survey'
 import { checkUnits } from './obligations/units'
@@ -33,6 +35,7 @@ const OBLIGATIONS: readonly ((c: Case) => void)[] = [
   checkUnits,
   checkHeights,
   checkLegs,
+  checkShims,
   checkAdjusters,
   checkLines,
   checkRails,
@@ -46,6 +49,7 @@ const OBLIGATIONS: readonly ((c: Case) => void)[] = [
   checkPaths,
   checkOrder,
   checkVerdicts,
+  checkPublishedPull,
   checkHoldPoints,
   checkFigures,
 ]

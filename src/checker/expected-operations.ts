@@ -66,11 +66,16 @@ export function drilledWalls(c: Case): ReadonlySet<string> {
   return new Set(c.plan.holes.filter((h) => h.verdict !== 'refused').map((h) => h.wall))
 }
 
+/** An island is set out on the floor: nothing of it is marked on the wall it is measured from. */
+function alongWall(c: Case, wall: string): readonly GivenUnit[] {
+  return c.given.units.filter((unit) => unit.wall === wall && unit.kind !== 'island')
+}
+
 function walls(c: Case): readonly string[] {
   const drilled = drilledWalls(c)
   return c.given.walls.flatMap((wall) => [
-    ...(c.given.units.some((u) => u.wall === wall.id && isCarcass(u)) ? [`set-out-heights:${wall.id}`] : []),
-    ...(c.given.units.some((u) => u.wall === wall.id) ? [`set-out-widths:${wall.id}`] : []),
+    ...(alongWall(c, wall.id).some(isCarcass) ? [`set-out-heights:${wall.id}`] : []),
+    ...(alongWall(c, wall.id).length > 0 ? [`set-out-widths:${wall.id}`] : []),
     ...(drilled.has(wall.id) || wall.noggings.length > 0 ? [`trace:${wall.id}`] : []),
     ...(drilled.has(wall.id) ? [`mark-holes:${wall.id}`] : []),
     ...(drilled.has(wall.id) && isStudWall(wall) ? [`find-studs:${wall.id}`] : []),

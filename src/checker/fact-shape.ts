@@ -37,9 +37,10 @@ const wall = list(
     layers,
     layersToCome: layers,
     studs: list(named('material confirmed', W), { centre: along, width: F }),
+    studTimber: fields(named('grade', W), named('density specificGravity', F)),
     noggings: list({ kind: W, from: along, to: along, centre: height }, named('depth thickness', F)),
     plumb: list({ along }, named('over lean', F)),
-    straightness: list({ height, along, bow: F }),
+    straightness: list({ height, along }, named('bow over', F)),
     accessories: list(
       named('kind face live serves cutOut', W),
       { along, height },
@@ -81,7 +82,7 @@ const unit = list(
 )
 
 const appliance = list(
-  named('name kind fuel over case clearFrom hinge', W),
+  named('name kind fuel over case clearFrom hinge delivered', W),
   named('clearTall clearBelow clearFront panSupports below sleeveMin sleeveMax doorOut doorNeeds shelf', F),
   named('plinthMin plinthMax frontMin frontMax tapHeight tapFromWall tapLever outlet', F),
   named('ductBends ductLength ductBendsMax ductLengthMax ventPlanned', F),
@@ -90,12 +91,12 @@ const appliance = list(
   named('leadLength hoseLength ventArea mass', F),
 )
 const finishing = list(
-  named('name kind wall of', W),
+  named('name kind wall of delivered', W),
   { order },
   named('width height depth length setBack openingHeight scribe', F),
 )
 const worktop = list(
-  named('name over material', W),
+  named('name over material delivered', W),
   named('thickness depth mass freeOverhang freeOverhangMax', F),
   {
     joints: list({ along, wall: W }),
@@ -103,10 +104,10 @@ const worktop = list(
   },
 )
 const fixing = list(
-  named('name kind for into', W),
-  named('diameter length bit holeDepth embedment pull shear', F),
+  named('name kind for into delivered', W),
+  named('diameter length thread core tip bit holeDepth embedment pull shear', F),
 )
-const rail = list(named('wall units', W), named('thickness overhang maxSpacing slots length', F))
+const rail = list(named('wall units delivered', W), named('thickness overhang maxSpacing slots length', F))
 const side = fields(named('operation kind on', W))
 
 export const KITCHEN_FACTS: FactShape = fields(
@@ -116,14 +117,20 @@ export const KITCHEN_FACTS: FactShape = fields(
       named('date by houseBuilt gas ceilingHeatingCables', W),
       named('tapePrecision levelPrecision', F),
     ),
-    lines: list(named('offset closing reversal', F)),
+    lines: list(named('offset closing reversal', F), {
+      carried: list({ line: W }, named('there here', fields(named('up down', F)))),
+    }),
     walls: wall,
     ceiling: list({ at: place, height }),
     boxes: list(named('kind wall', W), rect, named('near out', F)),
     access: list(named('kind wall panel', W), { along, height }, named('out door', F)),
-    floor: fields(named('kind changed heating finishWhere', W), named('heatingDepth finishToCome', F), {
-      readings: list({ at: place, line: W, drop: F }),
-    }),
+    floor: fields(
+      named('kind changed heating finishWhere', W),
+      named('heatingDepth finishToCome worstDrop', F),
+      {
+        readings: list({ at: place, line: W, drop: F }),
+      },
+    ),
     units: unit,
     rails: rail,
     appliances: appliance,

@@ -73,6 +73,7 @@ export interface GivenWall {
   readonly otherFaceChecked: boolean | null
   readonly otherFaceShift: Measure
   readonly studs: readonly GivenStud[]
+  readonly studTimber: { readonly grade: string | null; readonly density: Measure; readonly gravity: Measure }
   readonly noggings: readonly GivenNogging[]
   readonly accessories: readonly GivenAccessory[]
   readonly services: readonly GivenService[]
@@ -183,7 +184,12 @@ export interface GivenWorktop {
 }
 export interface GivenFixing {
   readonly id: string
+  readonly kind: string
+  readonly diameter: Measure
   readonly length: Measure
+  readonly thread: Measure
+  readonly core: Measure
+  readonly tip: Measure
   readonly holeDepth: Measure
   readonly embedment: Measure
   readonly bit: Measure

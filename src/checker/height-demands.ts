@@ -4,6 +4,7 @@ import type { GivenAppliance, GivenFinishing, GivenHeight, GivenUnit, GivenWish 
 import { placePoint } from './levels'
 import { exactly, less, type Measure, notKnown, nought, orElse, plus, sum, taken, work } from './measure'
 import { finished, floorAt, floorUnder } from './obligations/legs'
+import { bearingFloors, isPacked } from './obligations/shims'
 import { hull } from './polygon'
 import { groupOf, isCarcass, isHung, type UnitStretch } from './positions'
 import { boxesOf, finalPose } from './replay'
@@ -30,7 +31,7 @@ export const ownDemands = oncePerCase((c: Case): readonly OwnDemand[] => {
   const units = [...c.units.values()].filter((u) => isCarcass(u.unit))
   return [
     ...units.filter((u) => u.unit.stands === 'legs').flatMap((u) => legReach(c, u.unit)),
-    ...units.filter((u) => standsOnFloor(u.unit)).map((u) => onFloor(c, u)),
+    ...units.filter(isPacked).map((u) => onFloor(c, u)),
     ...units.flatMap((u) => underCeiling(c, u)),
     ...carcassHeights(c),
     ...c.given.worktops.map((w): OwnDemand => {
@@ -62,12 +63,6 @@ function legReach(c: Case, unit: GivenUnit): readonly OwnDemand[] {
       max: sum(floor, unit.legs.max),
     }
   })
-}
-
-const ON_FLOOR = new Set(['shims', 'plinth-frame', 'floor-cleat', 'nothing'])
-
-function standsOnFloor(unit: GivenUnit): boolean {
-  return unit.stands !== null && ON_FLOOR.has(unit.stands)
 }
 
 /** The corners of a unit on the plan, along and out from its wall. */
@@ -102,7 +97,7 @@ function onFloor(c: Case, at: UnitStretch): OwnDemand {
     id: `shim-floor:${at.unit.id}`,
     say: 'the carcass stays off the floor',
     height: underside(c, at.unit.id),
-    min: finished(c, highest(floorsAt(c, at.wall, corners(at))), ['everywhere']),
+    min: highest(bearingFloors(c, at)),
     max: null,
   }
 }

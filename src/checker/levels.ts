@@ -31,9 +31,19 @@ export function buildLevels(
   const alone = new Map<string, Surface>()
   const floorBy = (frame: Frame): Surface => {
     const key = frame.missing.join()
-    const before = alone.get(key) ?? surfaceOver(readingsBy(given, room, frame), null, 'floor.readings')
-    alone.set(key, before)
-    return before
+    const before = alone.get(key)
+    if (before !== undefined) return before
+    const own = readingsBy(given, room, frame)
+    // Past them the floor goes on as the plane through every reading there is.
+    const others = given.readings.filter((r) => !own.some(({ id }) => id === r.id))
+    const surface = surfaceOver(
+      own,
+      null,
+      'floor.readings',
+      others.map((r) => `floor.readings.${r.id}`),
+    )
+    alone.set(key, surface)
+    return surface
   }
   const of = (height: GivenHeight, over: PlanPoint | null): Measure => heightOf(given, floor, height, over)
   const onWall = (height: GivenHeight, wall: string, along: Measure): Measure => {

@@ -70,11 +70,14 @@ function supply(c: Case): readonly Must[] {
     (op) => drills(op) || op.kind === 'fit-nogging' || DRILLS_ONCE_SETTLED.includes(op.kind),
   )
   const electric = c.given.appliances.filter(
-    (a) => a.kind !== 'sink' && a.fuel !== 'gas' && a.fuel !== 'none',
+    (a) => a.kind !== 'sink' && a.kind !== 'hood' && a.fuel !== 'gas' && a.fuel !== 'none',
   )
+  // Drilled for and wired while all is off, and tried afterwards.
+  const hoods = c.given.appliances.filter((a) => a.kind === 'hood')
   return [
     must('off before on again', 'isolate:room', back),
     ...atWalls.map((op) => must('supply after the last hole', op.id, back)),
+    ...hoods.map((a) => must('supply after the last hole', `connect:${a.id}`, back)),
     ...electric.map((a) => must('supply before connecting', back, `connect:${a.id}`)),
   ]
 }
@@ -140,6 +143,8 @@ function ofUnit(c: Case, unit: GivenUnit): readonly Must[] {
     must('hangers before hung', op('fit-hangers'), op('hang')),
     must('heights before placed', `set-out-heights:${unit.wall}`, up, false),
     must('widths before placed', `set-out-widths:${unit.wall}`, up, false),
+    // No wall carries the marks of an island: its top is levelled to the line itself.
+    ...(unit.kind === 'island' ? [must('line before marks', 'strike:line', op('level'))] : []),
     ...(isHung(unit) ? ofHung(c, unit) : []),
     ...neededTimber(c, unit),
     ...chain('standing before levelled, levelled before fixed', [op('place'), op('level'), op('fix')]),

@@ -1,4 +1,16 @@
-import { anything, byWord, flag, list, maybe, number, oneOf, record, type Shape, text } from './shape'
+import {
+  anything,
+  byWord,
+  flag,
+  leftOut,
+  list,
+  maybe,
+  number,
+  oneOf,
+  record,
+  type Shape,
+  text,
+} from './shape'
 
 /** What a plan must look like for the checker to read it at all. */
 
@@ -100,6 +112,17 @@ const holding = record({
   shearPerFixing: figure,
   verdict: text,
   lacking: list(text),
+  published: leftOut(
+    record({
+      screw: text,
+      wall: text,
+      formula: oneOf('eurocode', 'american'),
+      pull: maybe(figure),
+      thread: figure,
+      timber: figure,
+      outside: maybe(oneOf('diameter', 'core', 'penetration')),
+    }),
+  ),
 })
 const lift = record({
   massStripped: figure,
@@ -109,6 +132,7 @@ const lift = record({
   zone: text,
   aid: oneOf('none', 'lifter', 'batten-or-prop', 'lighten-it', 'stop'),
   endLift: maybe(figure),
+  alone: leftOut(record({ lifting: figure, placing: figure, lower: figure })),
 })
 const fits = oneOf('yes', 'no', 'not-known')
 
@@ -140,6 +164,7 @@ const unit = record({
   pose: maybe(pose),
   solid: list(box),
   legs: list(leg),
+  shims: leftOut(list(record({ foot: text, x: number, y: number, floor: figure, height: figure }))),
   adjusters: list(adjuster),
   lift,
   holding: maybe(holding),

@@ -50,7 +50,7 @@ export function stretches(given: Given): {
     const gap = orElse(order.gap, nought)
     if (order.left !== null) {
       const wall = given.walls.find((w) => w.id === thing.wall)
-      return wall === undefined ? order.left.at : fromLeft(wall, order.left)
+      return wall === undefined ? notKnown(`finishing.${thing.id}.wall`) : fromLeft(wall, order.left)
     }
     const neighbour = byId.get(order.rightOf ?? order.leftOf ?? '')
     if (neighbour === undefined) return notKnown(`units.${thing.id}.order`)

@@ -12,27 +12,58 @@ import type {
   GivenZone,
 } from './given'
 import { at, flagAt, isRecord, itemsAt, numberAt, ownId, rootSpot, type Spot, textAt, wordsAt } from './json'
-import { type Measure, measureAt, nought } from './measure'
+import { isKnown, less, type Measure, measureAt, notKnown, nought, sum, work } from './measure'
 import { readAlong, readHeight, readPlace, readRect } from './read-places'
 import { readWall } from './read-wall'
 
 /** Reads the kitchen file afresh. It has been let in by the parser already; here it is only read, not judged. */
+/** The level lines in order: the first is height 0, each further one as typed, or as marks put it that were read twice. */
+function readLines(file: Spot): Given['lines'] {
+  const lines: { id: string; offset: Measure }[] = []
+  for (const line of itemsAt(file, 'lines')) {
+    const isFirst = lines.length === 0
+    lines.push({ id: ownId(line), offset: isFirst ? nought : levelOf(line, [...lines]) })
+  }
+  return lines
+}
+
+function levelOf(line: Spot, before: Given['lines']): Measure {
+  const typed = measureAt(line, 'offset')
+  const marks = itemsAt(line, 'carried')
+  if (isKnown(typed) || marks.length === 0) return typed
+  const each = marks.map((mark) => {
+    const from = textAt(mark, 'line') ?? 'line'
+    const other =
+      before.find((one) => one.id === from)?.offset ??
+      (from === 'line' ? nought : notKnown(`${line.id}.offset`))
+    return less(sum(other, upTo(at(mark, 'there'))), upTo(at(mark, 'here')))
+  })
+  const sure = each.filter(isKnown)
+  if (sure.length === 0) return each[0] ?? typed
+  return work(sure, (...all) => (Math.min(...all) + Math.max(...all)) / 2)
+}
+
+function upTo(reading: Spot): Measure {
+  const up = measureAt(reading, 'up')
+  return isKnown(up) ? up : less(nought, measureAt(reading, 'down'))
+}
+
+/** A room read with a tape is good to this, mm; common practice. */
+const USUAL_TAPE = 2
+
 export function readKitchen(json: unknown, observed: ReadonlyMap<string, unknown>): Given {
   const file = rootSpot(json, observed)
   const survey = at(file, 'survey')
   const floor = at(file, 'floor')
   const wishes = at(file, 'wishes')
+  const tape = measureAt(survey, 'tapePrecision').value ?? USUAL_TAPE
   return {
     region: textAt(file, 'region'),
     houseBuilt: numberAt(survey, 'houseBuilt'),
     gas: flagAt(survey, 'gas'),
     closed: flagAt(file, 'closed'),
-    lines: itemsAt(file, 'lines').map((line, i) => ({
-      id: ownId(line),
-      // The first line is the line: height 0, whatever is typed.
-      offset: i === 0 ? nought : measureAt(line, 'offset'),
-    })),
-    walls: itemsAt(file, 'walls').map(readWall),
+    lines: readLines(file),
+    walls: itemsAt(file, 'walls').map((wall) => readWall(wall, tape)),
     ceiling: itemsAt(file, 'ceiling').map((c) => ({
       id: ownId(c),
       at: readPlace(at(c, 'at')),
@@ -166,7 +197,12 @@ function readFinishing(spot: Spot): GivenFinishing {
 function readFixing(spot: Spot): GivenFixing {
   return {
     id: ownId(spot),
+    kind: textAt(spot, 'kind') ?? '',
+    diameter: measureAt(spot, 'diameter'),
     length: measureAt(spot, 'length'),
+    thread: measureAt(spot, 'thread'),
+    core: measureAt(spot, 'core'),
+    tip: measureAt(spot, 'tip'),
     holeDepth: measureAt(spot, 'holeDepth'),
     embedment: measureAt(spot, 'embedment'),
     bit: measureAt(spot, 'bit'),

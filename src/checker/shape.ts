@@ -15,6 +15,11 @@ export function maybe(shape: Shape): Shape {
   return (d) => (d === null ? null : shape(d))
 }
 
+/** May be left out altogether. */
+export function leftOut(shape: Shape): Shape {
+  return (d) => (d === undefined ? null : shape(d))
+}
+
 export function list(shape: Shape): Shape {
   return (d) => {
     if (!Array.isArray(d)) return ' is no list'

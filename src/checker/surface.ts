@@ -71,14 +71,23 @@ function spansPlane(readings: readonly Reading[]): boolean {
   return thinness(hull(readings.map((r) => r.at))) > 1e-6
 }
 
-/** Between three readings: each counts by the area of the triangle facing it. */
+/** Between three readings: each counts by the area of the triangle facing it, and not at all on the side facing it. */
 function interpolate([a, b, c]: Triangle, p: PlanPoint): Measure {
   const whole = cross(a.at, b.at, c.at)
-  const shareA = cross(p, b.at, c.at) / whole
-  const shareB = cross(p, c.at, a.at) / whole
+  const share = (u: Reading, v: Reading): number => {
+    const facing = cross(p, u.at, v.at)
+    const side = Math.hypot(u.at.x - v.at.x, u.at.y - v.at.y)
+    return Math.abs(facing) <= ON_EDGE * side ? 0 : facing / whole
+  }
+  const [shareA, shareB, shareC] = [share(b, c), share(c, a), share(a, b)]
+  const counted = [
+    { z: a.z, share: shareA },
+    { z: b.z, share: shareB },
+    { z: c.z, share: shareC },
+  ].filter((one) => one.share !== 0)
   return work(
-    [a.z, b.z, c.z],
-    (za = 0, zb = 0, zc = 0) => shareA * za + shareB * zb + (1 - shareA - shareB) * zc,
+    counted.map(({ z }) => z),
+    (...levels) => levels.reduce((sum, z, i) => sum + z * (counted[i]?.share ?? 0), 0),
   )
 }
 
@@ -147,9 +156,10 @@ function overlaps(t: Triangle, others: readonly Triangle[]): boolean {
 
 /**
  * The level at a point by whichever Delaunay triangle over it comes nearest to a given level: where readings lie on one
- * circle there are several, and nobody has said which was chosen. Null when no triangle lies over the point.
+ * circle there are several, and nobody has said which was chosen. `to` null: one whose level is not known, if there
+ * is any. Null when no triangle lies over the point.
  */
-export function nearestLevel(readings: readonly Reading[], p: PlanPoint, to: number): Measure | null {
+export function nearestLevel(readings: readonly Reading[], p: PlanPoint, to: number | null): Measure | null {
   let best: Measure | null = null
   readings.forEach((a, i) => {
     readings.slice(i + 1).forEach((b, j) => {
@@ -159,7 +169,11 @@ export function nearestLevel(readings: readonly Reading[], p: PlanPoint, to: num
         if (thinness(shape) <= ON_EDGE || depthInside(shape, p) < -ON_EDGE || !isDelaunay(t, readings))
           continue
         const level = interpolate(t, p)
-        const off = (m: Measure | null): number => Math.abs((m?.value ?? Number.POSITIVE_INFINITY) - to)
+        const off = (m: Measure | null): number => {
+          const level = m?.value ?? null
+          if (to === null) return m !== null && level === null ? 0 : 1
+          return level === null ? Number.POSITIVE_INFINITY : Math.abs(level - to)
+        }
         if (best === null || off(level) < off(best)) best = level
       }
     })
@@ -217,6 +231,11 @@ export function lowestOver(surface: Surface, over: Polygon): number | null {
 export function lowestSpanned(surface: Surface, over: Polygon): number | null {
   const values = spannedLevels(surface, over)
   return values.length === 0 ? null : Math.min(...values)
+}
+
+export function highestSpanned(surface: Surface, over: Polygon): number | null {
+  const values = spannedLevels(surface, over)
+  return values.length === 0 ? null : Math.max(...values)
 }
 
 function spannedLevels(surface: Surface, over: Polygon): readonly number[] {

@@ -4,7 +4,9 @@ import { exactly, type Measure, sum } from './measure'
 /** What a wall is made of, as far as holes and fixings go by it. */
 
 const STUD_WALLS = new Set(['timber-stud', 'metal-stud', 'lath-and-plaster'])
-const MASONRY = new Set(['brick', 'dense-block', 'aircrete', 'old-brick', 'concrete'])
+const MASONRY = new Set(['brick', 'dense-block', 'aircrete', 'old-brick', 'concrete', 'stone'])
+/** What a wall is called says what it is built of; the other names leave that to its layers. */
+const NAMED_FOR_ITS_BASE = new Set(['aircrete', 'old-brick', 'concrete'])
 const STUDS = new Set(['timber-stud', 'metal-stud'])
 
 /** Fixings go into studs only: between them nothing carries. */
@@ -27,7 +29,9 @@ export function baseMaterials(wall: GivenWall): readonly string[] {
     return [...new Set([...built, ...studs, 'timber-batten'])]
   }
   const first = wall.layers.find((layer) => MASONRY.has(layer.material))
-  return first === undefined ? [] : [first.material]
+  if (first !== undefined) return [first.material]
+  const { construction } = wall
+  return construction !== null && NAMED_FOR_ITS_BASE.has(construction) ? [construction] : []
 }
 
 /** Thickness of everything in front of the base material, finishes still to come included. */

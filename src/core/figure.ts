@@ -9,7 +9,7 @@ import { type InputId, mergedIds, sortedIds } from './ids'
 
 export { type InputId, mergedIds, sortedIds }
 
-export type FigureUnit = 'mm' | 'deg' | 'kg' | 'N' | 'min' | 'turn' | 'mm/turn' | 'count' | 'ratio'
+export type FigureUnit = 'mm' | 'deg' | 'kg' | 'N' | 'min' | 'turn' | 'mm/turn' | 'count' | 'ratio' | 'kg/m³'
 
 /** What a figure or a rule stands on. `common-practice` is said openly: there is no source. */
 export type Basis =

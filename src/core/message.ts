@@ -13,6 +13,14 @@ export interface Message {
   readonly template?: string
 }
 
+/** Joins the keys of sentences that are said one after the other, as one. */
+export const THEN = ' + '
+
+/** One thing said right after another, as its reason is; a value of the same name in both is that of the first. */
+export function followedBy(first: Message, then: Message): Message {
+  return { key: first.key + THEN + then.key, values: { ...then.values, ...first.values } }
+}
+
 export function message(key: string, values: Readonly<Record<string, MessageValue>> = {}): Message {
   return { key, values }
 }

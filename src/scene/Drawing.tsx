@@ -35,7 +35,8 @@ export function Drawing({ sketch, idPicture }: { sketch: Sketch; idPicture: IdPi
 
 type Drawn = Object3D & { geometry: BufferGeometry }
 
-function objectsOf(sketch: Sketch, ids: IdPicture | null): readonly Drawn[] {
+/** What a sketch is put on the screen with. */
+export function objectsOf(sketch: Sketch, ids: IdPicture | null): readonly Drawn[] {
   const drawn: Drawn[] = []
   const faces = surfaceMesh(sketch.faces, false, ids)
   if (faces !== null) drawn.push(faces)

@@ -79,6 +79,22 @@ const ENTRIES: readonly Entry[] = [
     sample: <rect x={1} y={7} width={30} height={6} {...outline} fill="#c9c2b4" />,
   },
   {
+    words: 'scene.key.appliance',
+    parts: ['appliance:'],
+    sample: (
+      <rect
+        x={5}
+        y={3}
+        width={22}
+        height={14}
+        {...outline}
+        fill="#e3e1dc"
+        stroke={palette.pencil}
+        strokeDasharray="4 3"
+      />
+    ),
+  },
+  {
     words: 'scene.key.keep-clear',
     parts: ['keep-clear:'],
     sample: <path d="M3 17L9 4h20l-6 13z" {...outline} stroke={palette.pencil} strokeDasharray="5 3" />,

@@ -1,27 +1,40 @@
 import { useThree } from '@react-three/fiber'
 import { type RefObject, useEffect, useMemo } from 'react'
-import { type Standing, standingAt } from '../core/plan/standing-at'
+import type { Matrix4 } from 'three'
+import type { Trial } from '../core/levelling/trial-heights'
+import type { Standing, StandingUnit } from '../core/plan/standing-at'
 import type { Plan } from '../core/plan/types'
-import { Carried } from './Carried'
+import type { Moment } from '../core/staging/staging'
+import { hiddenIn } from '../core/views/kept'
+import type { RoomShape } from '../core/views/room-shape'
+import { shownAt } from '../core/views/upturned'
+import type { View } from '../core/views/view'
+import { Carried, matrixOf } from './Carried'
 import { CameraRig } from './camera/CameraRig'
-import type { View } from './camera/choose-view'
 import { Drawing, type IdPicture } from './Drawing'
 import type { Flag } from './labels/flags-of'
 import { LabelRig } from './labels/LabelRig'
 import type { Label } from './labels/labels-of'
 import { obstaclesOf } from './labels/obstacles-of'
-import type { RoomShape } from './room-shape'
 import { partsIn } from './sketch'
 import { type Found, isArriving, movingUnit, sketchScene } from './sketch-scene'
+import { piecesOf } from './tools/pieces'
+import { Staged } from './tools/Staged'
+import { waitingOf } from './tools/waiting'
 
 export interface SceneContentProps {
   readonly plan: Plan
   readonly index: number
+  /** 0..1 of the way of the unit that moves; 1 when the operation is done. */
   readonly t: number
+  /** What is being done just then, and with what. */
+  readonly moment: Moment | null
   readonly room: RoomShape
   readonly view: View
   readonly labels: readonly Label[]
   readonly found: Found
+  /** Levelling that is tried; null: none. */
+  readonly tried?: Trial | null
   readonly flags: readonly Flag[]
   readonly layer: RefObject<HTMLDivElement | null>
   readonly covered: readonly RefObject<HTMLElement | null>[]
@@ -38,9 +51,9 @@ const METRES = 0.001
 
 /** What is in the canvas: the drawing of one operation, the unit on its way, the camera and the texts' places. */
 export function SceneContent(props: SceneContentProps) {
-  const { plan, index, t, room, view, labels, found, flags, layer, isStill, onParts } = props
+  const { plan, index, t, moment, room, view, labels, found, flags, layer, isStill, onParts } = props
   const invalidate = useThree((s) => s.invalidate)
-  const hiddenKey = view.hidden.join(' ')
+  const hiddenKey = [...hiddenIn(view)].join(' ')
   const standing = useStanding(plan, index, t)
   const still = useStanding(plan, index, t >= 1 ? 1 : 0)
   const moving = movingUnit(plan, standing)
@@ -54,12 +67,28 @@ export function SceneContent(props: SceneContentProps) {
         new Set(hiddenKey === '' ? [] : hiddenKey.split(' ')),
         isNearlyThere,
         found,
+        props.tried,
       ),
-    [plan, still, room, hiddenKey, isNearlyThere, found],
+    [plan, still, room, hiddenKey, isNearlyThere, found, props.tried],
+  )
+  const act = moment?.act ?? null
+  const { eye } = view
+  const pieces = useMemo(
+    () => (act === null ? [] : piecesOf(act, waitingOf(act, { standing: still, room, eye }))),
+    [act, still, room, eye],
+  )
+  const carried = useMemo(
+    () => (act?.motion.kind === 'carry' ? movedSince(still, moving) : null),
+    [act, still, moving],
   )
   const parts = useMemo(
-    () => partsIn(scene.moving === null ? [scene.still] : [scene.still, scene.moving.sketch]),
-    [scene],
+    () =>
+      partsIn([
+        scene.still,
+        ...(scene.moving === null ? [] : [scene.moving.sketch]),
+        ...pieces.map(({ sketch }) => sketch),
+      ]),
+    [scene, pieces],
   )
   const isIdPicture = props.idPicture !== null
   const only = props.idPicture?.only
@@ -84,12 +113,22 @@ export function SceneContent(props: SceneContentProps) {
             <Drawing sketch={scene.moving.sketch} idPicture={idPicture} />
           </Carried>
         )}
+        {moment !== null && (
+          <Staged pieces={pieces} progress={moment.progress} carried={carried} idPicture={idPicture} />
+        )}
       </group>
     </>
   )
 }
 
+/** From where the moving unit was as the operation began to where it is. */
+function movedSince(start: Standing, moving: StandingUnit | null): Matrix4 | null {
+  const was = start.units.find((u) => u.unit.unit === moving?.unit.unit)
+  if (moving === null || was === undefined) return null
+  return matrixOf(moving.unit, moving).multiply(matrixOf(was.unit, was).invert())
+}
+
 /** What stands at one moment, worked out once for it. */
 export function useStanding(plan: Plan, index: number, t: number): Standing {
-  return useMemo(() => standingAt(plan, index, t), [plan, index, t])
+  return useMemo(() => shownAt(plan, index, t), [plan, index, t])
 }

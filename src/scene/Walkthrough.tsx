@@ -1,17 +1,19 @@
 import { type SceneKey, sayInScene } from './say-in-scene'
 import './scene.css'
-import { Canvas } from '@react-three/fiber'
 import { type RefObject, useCallback, useMemo, useRef, useState } from 'react'
+import type { Trial } from '../core/levelling/trial-heights'
 import { letteredFindings } from '../core/plan/findings-at'
 import type { Standing } from '../core/plan/standing-at'
 import type { Plan } from '../core/plan/types'
+import { stagingAt } from '../core/staging'
+import { momentAt } from '../core/staging/staging'
+import type { Framing } from '../core/views/frame-view'
+import { roundedAspect, viewsOf } from '../core/views/views'
 import { sceneWords } from '../core/words/en/scene'
 import type { Display } from '../core/words/format'
 import { ContextWatch } from './ContextWatch'
-import type { Framing } from './camera/frame-view'
 import { asChosen, canBeDrawn, fixedView, type Look, turnedView } from './camera/look'
 import { viewOfSpot } from './camera/look-at'
-import { roundedAspect, viewsOf } from './camera/views'
 import { FrameWatch } from './FrameWatch'
 import { flagsOf } from './labels/flags-of'
 import { LabelLayer } from './labels/LabelLayer'
@@ -19,6 +21,7 @@ import { labelsOf } from './labels/labels-of'
 import { PictureKey } from './PictureKey'
 import { palette } from './palette'
 import { findingSpots } from './parts/findings'
+import { SceneCanvas } from './SceneCanvas'
 import { SceneContent, useStanding } from './SceneContent'
 import { useBoxSize } from './use-box-size'
 import { hasWebGl } from './web-gl'
@@ -47,10 +50,10 @@ export interface WalkthroughProps {
   readonly camera?: Framing
   /** The finding that is open beside the picture, and whether the picture turns to its place. */
   readonly finding?: { readonly id: string; readonly isLookedAt: boolean } | null
+  /** Levelling that is tried at this operation. */
+  readonly tried?: Trial | null
   /** Opens the finding of a flag. */
   readonly onFinding?: (finding: string) => void
-  /** A few words for a rule, to be shown at its flag. */
-  readonly headingOf?: (rule: string) => string
   /** What lies over the picture, as buttons do: no text goes under it. */
   readonly covered?: RefObject<HTMLElement | null>
   /** Every part in its own flat colour (see ids.ts), without texts; `only` draws just those parts. */
@@ -66,8 +69,10 @@ function captionOf({ operation, units, planned }: Standing): keyof typeof sceneW
   return planned.length > 0 ? 'scene.bare-room.planned' : 'scene.bare-room'
 }
 
+/** At the end of its way a unit is there, but the operation is not done before its last movement is. */
+const NOT_YET = 0.9999
+
 const nobody = () => {}
-const asNamed = (rule: string) => rule.replaceAll('-', ' ')
 
 /** The room while one operation is under way: draws what the plan says and decides nothing. */
 export function Walkthrough(props: WalkthroughProps) {
@@ -87,7 +92,7 @@ function Note({ text }: { text: SceneKey }) {
 
 function Picture(props: WalkthroughProps) {
   const { plan, index, t, reducedMotion, onReady, idBuffer, display = 'mm', look = asChosen, camera } = props
-  const { finding = null, onFinding = nobody, headingOf = asNamed } = props
+  const { finding = null, onFinding = nobody, tried = null } = props
   const box = useRef<HTMLDivElement>(null)
   const layer = useRef<HTMLDivElement>(null)
   const size = useBoxSize(box)
@@ -100,7 +105,10 @@ function Picture(props: WalkthroughProps) {
 
   const aspect = size === null ? null : roundedAspect(size.width, size.height)
   const views = useMemo(() => (aspect === null ? null : viewsOf(plan, aspect)), [plan, aspect])
-  const standing = useStanding(plan, index, t)
+  const staging = useMemo(() => stagingAt(plan, index), [plan, index])
+  const moment = useMemo(() => (staging === null ? null : momentAt(staging, t)), [staging, t])
+  const way = t >= 1 ? 1 : (moment?.carried ?? t) * NOT_YET
+  const standing = useStanding(plan, index, way)
   const open = finding?.id ?? null
   const found = useMemo(
     () => ({ lettered: letteredFindings(plan, standing.operation, open), open }),
@@ -129,8 +137,8 @@ function Picture(props: WalkthroughProps) {
   const flags = useMemo(() => {
     if (view === null || views === null || isIdPicture) return []
     const spots = findingSpots(plan, standing, found.lettered, views.room, new Set(view.hidden))
-    return flagsOf(spots, open, headingOf)
-  }, [plan, standing, view, views, found, open, headingOf, isIdPicture])
+    return flagsOf(spots, open)
+  }, [plan, standing, view, views, found, open, isIdPicture])
   const covered = useMemo(() => [props.covered, key, sign].flatMap((box) => box ?? []), [props.covered])
   const caption = captionOf(standing)
   const onParts = useCallback((names: readonly string[]) => {
@@ -152,29 +160,19 @@ function Picture(props: WalkthroughProps) {
 
   return (
     <div className="scene" ref={box} data-operation={standing.operation?.id ?? ''}>
-      {view !== null && views !== null && (
-        <Canvas
-          aria-hidden="true"
-          key={idBuffer === undefined ? 'picture' : 'ids'}
-          frameloop="demand"
-          flat
-          dpr={idBuffer === undefined ? [1, 2] : 1}
-          gl={{
-            antialias: idBuffer === undefined,
-            alpha: false,
-            preserveDrawingBuffer: idBuffer !== undefined,
-          }}
-          resize={{ debounce: 0 }}
-        >
+      {view !== null && views !== null && size !== null && (
+        <SceneCanvas key={isIdPicture ? 'ids' : 'picture'} size={size} isIdPicture={isIdPicture}>
           <color attach="background" args={[idBuffer === undefined ? palette.plaster : '#000000']} />
           <SceneContent
             plan={plan}
             index={index}
-            t={t}
+            t={way}
+            moment={moment}
             room={views.room}
             view={view}
             labels={labels}
             found={found}
+            tried={tried}
             flags={flags}
             layer={layer}
             covered={covered}
@@ -184,7 +182,7 @@ function Picture(props: WalkthroughProps) {
           />
           <ContextWatch onChange={setIsLost} />
           <FrameWatch onFrame={onFrame} />
-        </Canvas>
+        </SceneCanvas>
       )}
       {caption !== null && !isIdPicture && (
         <p className="scene-caption" ref={sign}>

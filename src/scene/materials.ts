@@ -25,8 +25,11 @@ export const washMaterial = new MeshBasicMaterial({
   toneMapped: false,
 })
 
-/** How far round marks are pulled towards the eye, so that what they sit on and beside doesn't cut them: about 50 mm. */
-const NEARER: Partial<Record<Weight, number>> = { ring: -6000, dot: -6600, bar: -7200 }
+/**
+ * How far lines are pulled towards the eye, so that what they sit on and beside doesn't cut them: round marks about 50 mm,
+ * the edges of what is in hand some 5, as where a plinth meets the floor.
+ */
+const NEARER: Partial<Record<Weight, number>> = { bold: -700, ring: -6000, dot: -6600, bar: -7200 }
 
 export const lineMaterials: Readonly<Record<Weight, LineMaterial>> = {
   hair: lineMaterial('hair'),

@@ -7,6 +7,8 @@ export const palette = {
   pencil: '#5C574E',
   hair: '#CFC6B6',
   chalk: '#1F5FA8',
+  /** What edges the thing in hand. */
+  chalkDeep: '#174C88',
   brass: '#7C5413',
   timber: '#D9B98A',
   timberEdge: '#8A6433',
@@ -71,7 +73,7 @@ export const handBoard: BoardShades = {
   innerLit: '#DFE6EC',
   back: '#C9D3DD',
   shelf: '#E8EDF2',
-  line: palette.chalk,
+  line: palette.chalkDeep,
 }
 
 /** BS 1710 basic colours, darkened where the plain one would be lost on plaster. */

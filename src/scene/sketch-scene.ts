@@ -1,17 +1,23 @@
+import type { Trial } from '../core/levelling/trial-heights'
 import type { Lettered } from '../core/plan/findings-at'
 import type { Standing, StandingUnit } from '../core/plan/standing-at'
 import { extentOf, roomPoint } from '../core/plan/travel-path'
 import type { Plan } from '../core/plan/types'
+import { holePlace } from '../core/views/hole-place'
+import { asKept } from '../core/views/kept'
+import type { RoomShape } from '../core/views/room-shape'
+import { isUpturned } from '../core/views/upturned'
 import { palette } from './palette'
 import { sketchAccessories } from './parts/accessories'
+import { sketchAppliances } from './parts/appliances'
 import { sketchBands } from './parts/bands'
-import { sketchBlocks } from './parts/blocks'
+import { sketchBlanket, sketchBlocks } from './parts/blocks'
 import { dimensionsOf, sketchDimensions } from './parts/dimension'
 import { type FindingSpot, findingSpots, sketchFindings } from './parts/findings'
 import { sketchFittedParts } from './parts/fitted-parts'
-import { holePlace } from './parts/hole-place'
 import { sketchHoles } from './parts/holes'
 import { sketchKeepClear } from './parts/keep-clear'
+import { leaning } from './parts/lean'
 import { sketchLegs } from './parts/legs'
 import { sketchLevel } from './parts/level'
 import { sketchLines } from './parts/lines'
@@ -23,9 +29,9 @@ import { sketchRails } from './parts/rails'
 import { sketchRoom } from './parts/room'
 import { sketchServices } from './parts/services'
 import { sketchFloorShadow, sketchWallShadows } from './parts/shadows'
+import { sketchShims } from './parts/shims'
 import { sketchStuds } from './parts/studs'
 import { sketchUnitBody } from './parts/unit-body'
-import type { RoomShape } from './room-shape'
 import { newSketch, type Place, ring, type Sketch } from './sketch'
 import { wallTone } from './wall-tone'
 
@@ -42,9 +48,10 @@ export function movingUnit(plan: Plan, standing: Standing): StandingUnit | null 
   return standing.units.find((u) => u.unit.unit === unit) ?? null
 }
 
-/** Units that hang or stand on a wall that is left out are left out with it; the one in hand never is. */
+/** Units on a wall that is left out go with it where they are in the way; the one in hand never does. */
 export function isCutAway(unit: StandingUnit, hidden: ReadonlySet<string>): boolean {
-  return hidden.has(unit.unit.wall) && unit.unit.kind !== 'island' && !unit.isInHand && !unit.isHeld
+  const { wall, kind, unit: id } = unit.unit
+  return hidden.has(wall) && !hidden.has(asKept(id)) && kind !== 'island' && !unit.isInHand && !unit.isHeld
 }
 
 /** What has been found that is shown with an operation, and which of it is open beside the picture. */
@@ -65,6 +72,7 @@ export function sketchScene(
   hidden: ReadonlySet<string>,
   isNearlyThere = false,
   found: Found = nothingFound,
+  tried: Trial | null = null,
 ): SceneSketch {
   const still = newSketch()
   sketchRoom(still, room, hidden)
@@ -87,7 +95,7 @@ export function sketchScene(
   for (const unit of standing.units) {
     if (unit === moving) continue
     if (isCutAway(unit, hidden)) sketchFootprint(still, unit, room)
-    else sketchUnit(still, plan, standing, unit, roomPlace(unit), room)
+    else sketchUnit(still, plan, standing, unit, room, tried)
   }
   if (moving !== null && standing.operation?.kind === 'stand-up') {
     const over = moving.unit.standUp?.over ?? moving.tilt?.over
@@ -97,6 +105,7 @@ export function sketchScene(
   sketchPlaces(still, plan, standing, room, hidden)
   sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
   sketchFittedParts(still, withoutCutAway(plan, standing, hidden), room)
+  sketchAppliances(still, plan, standing, room, hidden)
   sketchDimensions(still, dimensionsOf(plan, standing, room))
   const spots = findingSpots(plan, standing, found.lettered, room, hidden)
   const isCarried = (spot: FindingSpot) => spot.unit !== null && spot.unit === moving?.unit.unit
@@ -170,18 +179,24 @@ function sketchUnit(
   plan: Plan,
   standing: Standing,
   unit: StandingUnit,
-  place: Place,
   room: RoomShape,
+  tried: Trial | null,
 ): void {
+  const place = roomPlace(unit)
+  const trial =
+    standing.levelOn === unit.unit.unit && tried?.operation === standing.operation?.id ? tried : null
+  const lying = leaning(place, unit.unit, trial)
   const isDrilled = standing.holes.some(
     (h) => h.isNow && holePlace(plan, standing, h.hole)?.inside?.unit.unit === unit.unit.unit,
   )
   const hasShelves = unit.shelves === 'in' && !isDrilled
   sketchFloorShadow(still, unit, room)
-  sketchUnitBody(still, unit.unit, place, { isInHand: unit.isInHand, hasShelves })
-  sketchLegs(still, unit, place)
-  if (unit.tilt !== null) sketchBlocks(still, unit, room, unit.tilt.over)
-  if (standing.levelOn === unit.unit.unit) sketchLevel(still, unit.unit, place)
+  sketchUnitBody(still, unit.unit, lying.unit, { isInHand: unit.isInHand, hasShelves })
+  sketchLegs(still, unit, lying.legs)
+  sketchShims(still, unit, place)
+  if (isUpturned(unit)) sketchBlanket(still, unit, place)
+  else if (unit.tilt !== null) sketchBlocks(still, unit, room, unit.tilt.over)
+  if (standing.levelOn === unit.unit.unit) sketchLevel(still, unit.unit, lying.unit, trial)
 }
 
 function sketchFootprint(still: Sketch, unit: StandingUnit, room: RoomShape): void {
@@ -200,7 +215,9 @@ function sketchFootprint(still: Sketch, unit: StandingUnit, room: RoomShape): vo
 function withoutCutAway(plan: Plan, standing: Standing, hidden: ReadonlySet<string>): Standing {
   const gone = new Set(standing.units.filter((u) => isCutAway(u, hidden)).map((u) => u.unit.unit))
   const onHidden = new Set(
-    plan.units.filter((u) => hidden.has(u.wall) && u.kind !== 'island').map((u) => u.unit),
+    plan.units
+      .filter((u) => hidden.has(u.wall) && !hidden.has(asKept(u.unit)) && u.kind !== 'island')
+      .map((u) => u.unit),
   )
   return {
     ...standing,

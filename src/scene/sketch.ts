@@ -9,7 +9,7 @@
 export type Point = readonly [number, number, number]
 
 /** Even weights on screen, in CSS pixels whatever the distance; `dot` and `ring` are round marks, `bar` goes over them. */
-export const WEIGHTS = { hair: 1, fine: 1.5, bold: 2.4, dot: 8, ring: 13, bar: 2.6 } as const
+export const WEIGHTS = { hair: 1, fine: 1.35, bold: 3.5, dot: 8, ring: 13, bar: 2.6 } as const
 export type Weight = keyof typeof WEIGHTS
 
 export interface Pen {

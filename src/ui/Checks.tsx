@@ -3,6 +3,7 @@ import { hasValue } from '../core/figure'
 import type { Operation, OperationCheck } from '../core/plan/types'
 import { asksForHeight, figureText, numberText } from '../core/words/format'
 import { besides, bringIntoView } from './bring-into-view'
+import { useIsRead } from './reading'
 import { words } from './words'
 
 /** From a control to the first check beside it that is not answered yet. */
@@ -24,7 +25,7 @@ export function Checks({ operation, ticked, onTick }: Props) {
     onTick(was.has(id) ? new Set([...was].filter((other) => other !== id)) : new Set([...was, id]))
   return (
     <ul className="checks" aria-label="Checks">
-      {operation.checks.map((check) => (
+      {operation.checks.map((check, i) => (
         <li key={`${operation.id} ${check.id}`}>
           <label>
             <input
@@ -33,14 +34,20 @@ export function Checks({ operation, ticked, onTick }: Props) {
               disabled={ticked === null}
               onChange={() => ticked !== null && toggle(check.id, ticked)}
             />
-            <span>
-              {words(check.ask)}
-              <Target check={check} />
-            </span>
+            <Ask check={check} at={`checks.${i}`} />
           </label>
         </li>
       ))}
     </ul>
+  )
+}
+
+function Ask({ check, at }: { readonly check: OperationCheck; readonly at: string }) {
+  return (
+    <span data-read={useIsRead(at)}>
+      {words(check.ask)}
+      <Target check={check} />
+    </span>
   )
 }
 
@@ -50,7 +57,7 @@ function Target({ check }: { readonly check: OperationCheck }) {
 }
 
 /** "145 mm, give or take 2" for a check with a target; null for one that is answered by looking. */
-function targetText({ ask, target, tolerance }: OperationCheck): string | null {
+export function targetText({ ask, target, tolerance }: OperationCheck): string | null {
   if (target === null) return null
   if (!hasValue(target)) return 'What it should be is not known yet.'
   const within = tolerance === null || !hasValue(tolerance) ? null : numberText({ ...tolerance, pm: 0.1 })

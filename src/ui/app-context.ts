@@ -1,4 +1,5 @@
 import { createContext, useContext, useSyncExternalStore } from 'react'
+import type { Keeping, KeepState } from '../keep/keeping'
 import type { AppActions } from '../state/actions'
 import type { AppState, AppStore } from '../state/store'
 
@@ -6,6 +7,8 @@ import type { AppState, AppStore } from '../state/store'
 export interface AppHandle {
   readonly store: AppStore
   readonly actions: AppActions
+  /** Keeps what is open in this browser; a part of the screens shown by itself has none. */
+  readonly keeping?: Keeping
 }
 export const AppContext = createContext<AppHandle | null>(null)
 
@@ -21,6 +24,25 @@ export function useApp<T>(read: (state: AppState) => T): T {
   return useSyncExternalStore(store.subscribe, () => read(store.getState()))
 }
 
+/** The state at the moment something is done, for who need not be told of every change of it. */
+export function useNow(): () => AppState {
+  return useHandle().store.getState
+}
+
 export function useActions(): AppActions {
   return useHandle().actions
+}
+
+export function useKeeping(): Keeping | undefined {
+  return useHandle().keeping
+}
+
+const NO_STORE = { subscribe: () => () => undefined }
+
+/** Reads one thing of the keeping, as `useApp` does of the state; undefined where nothing is kept. */
+export function useKept<T>(read: (state: KeepState) => T): T | undefined {
+  const { keeping } = useHandle()
+  return useSyncExternalStore((keeping?.store ?? NO_STORE).subscribe, () =>
+    keeping === undefined ? undefined : read(keeping.store.getState()),
+  )
 }

@@ -14,6 +14,30 @@ export function bringIntoView(
   element.focus({ preventScroll: true })
 }
 
+/** Of a longer answer so much is brought into sight, as a part of what is seen: what was pressed stays above it. */
+const BEGINNING = 0.6
+
+/**
+ * Scrolls by as little as it takes until what somebody has opened is in sight, or its beginning where it is long. The focus
+ * stays on what was pressed. As the `ref` of what is opened it acts when that is there.
+ */
+export function openInSight(element: HTMLElement | null): void {
+  const scroller = scrollerOf(element)
+  if (element === null || scroller === null) return
+  const { top, height } = element.getBoundingClientRect()
+  const covered = Number.parseFloat(getComputedStyle(scroller).scrollPaddingBottom) || 0
+  const end = scroller.getBoundingClientRect().bottom - covered
+  const by = top + Math.min(height, BEGINNING * scroller.clientHeight) - end
+  const isStill = window.matchMedia('(prefers-reduced-motion: reduce)').matches
+  if (by > 0) scroller.scrollBy({ top: by, behavior: isStill ? 'instant' : 'smooth' })
+}
+
+/** What scrolls round an element: the slip, or the place where there is too little room for a slip of its own. */
+function scrollerOf(element: HTMLElement | null): Element | null {
+  const slip = element?.closest('.slip') ?? null
+  return slip !== null && slip.scrollHeight > slip.clientHeight ? slip : (element?.closest('.place') ?? null)
+}
+
 /** The first of these that is in the same place as the control somebody pressed. */
 export function besides(control: HTMLElement, selector: string): HTMLElement | null {
   return control.closest(PLACES)?.querySelector<HTMLElement>(selector) ?? null

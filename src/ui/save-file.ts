@@ -1,8 +1,11 @@
 /** Hands a JSON value to the user as a file. */
 export function saveFile(name: string, value: unknown): void {
-  const url = URL.createObjectURL(
-    new Blob([`${JSON.stringify(value, null, 2)}\n`], { type: 'application/json' }),
-  )
+  saveText(name, `${JSON.stringify(value, null, 2)}\n`, 'application/json')
+}
+
+/** Hands a text to the user as a file. */
+export function saveText(name: string, text: string, type: string): void {
+  const url = URL.createObjectURL(new Blob([text], { type }))
   const link = document.createElement('a')
   link.href = url
   link.download = name

@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, test } from 'vitest'
 import { checkPlan } from '../../src/checker/check-plan'
 import { type Outcome, workThrough } from '../../src/core/plan/entry'
 import { WEIGHTS } from '../../src/core/plan/gravest-first'
-import type { Finding, Plan } from '../../src/core/plan/types'
+import type { Finding, NoPlan, Plan } from '../../src/core/plan/types'
 import { withWaysOut } from '../../src/core/plan/ways-out'
 import {
   heldAt,
@@ -18,6 +18,7 @@ import {
   type SheetSaying,
   sheetOf,
   valuesOf,
+  wishesRefused,
 } from '../support/adversarial-sheets'
 
 const table: string[] = []
@@ -40,10 +41,16 @@ function exitOf(outcome: Outcome): number {
 
 function findingsOf(outcome: Outcome): readonly Finding[] {
   if (outcome.kind === 'refused') throw new Error(outcome.problems.map((p) => p.message).join('\n'))
-  return outcome.kind === 'plan' ? outcome.plan.findings : outcome.noPlan.findings
+  return outcome.kind === 'plan'
+    ? outcome.plan.findings
+    : [...outcome.noPlan.findings, ...outcome.noPlan.conflicts.map(wishesRefused)]
 }
 
-const planOf = (outcome: Outcome): Plan | null => (outcome.kind === 'plan' ? outcome.plan : null)
+/** What figures are read in: the plan, or why there is none. */
+function planOf(outcome: Outcome): Plan | NoPlan | null {
+  if (outcome.kind === 'refused') return null
+  return outcome.kind === 'plan' ? outcome.plan : outcome.noPlan
+}
 
 function isHeavyEnough(finding: Finding, { weight, orWeights = [] }: SheetSaying): boolean {
   if (weight === undefined) return finding.weight !== 'note'
@@ -86,7 +93,8 @@ function verdictDisagreement({ what, where, read }: SheetFigure, outcome: Outcom
   const said = /verdict (not )?refused/.exec(where)
   const id = /^holes\[(.+)\]/.exec(read ?? '')?.[1]
   if (said === null || id === undefined) return []
-  const verdict = planOf(outcome)?.holes.find((hole) => hole.id === id)?.verdict
+  const verdict =
+    outcome.kind === 'plan' ? outcome.plan.holes.find((hole) => hole.id === id)?.verdict : undefined
   const isRefused = verdict === 'refused'
   return verdict !== undefined && isRefused === (said[1] === undefined)
     ? []

@@ -24,7 +24,7 @@ function deadNames(text: string): readonly string[] {
 }
 
 function lives(words: string): boolean {
-  const script = /^npm run ([\w-]+)/.exec(words)
+  const script = /^npm run ([\w:-]+)/.exec(words)
   if (script !== null) return Object.hasOwn(packageJson.scripts, script[1] ?? '')
   if (/\s|:\/\//.test(words)) return true
   if (words.includes('/')) {

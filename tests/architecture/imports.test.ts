@@ -41,6 +41,11 @@ const LAYERS: Readonly<Record<string, Row>> = {
     packages: ['zustand'],
     why: 'state knows what the worker says but never runs the planner on the thread that draws; it must work without React',
   },
+  keep: {
+    links: ['keep', 'state', 'core'],
+    packages: ['idb', 'zustand'],
+    why: 'keeping knows the two documents and where they are put; it works without a screen, so that two tabs can be tried without a browser',
+  },
   scene: {
     links: ['scene', 'state', 'core'],
     packages: ['react', 'three', '@react-three/fiber', '@react-three/drei'],
@@ -48,16 +53,22 @@ const LAYERS: Readonly<Record<string, Row>> = {
   },
   ui: {
     links: ['ui', 'state', 'core'],
-    packages: ['react'],
-    why: 'the screens must work with 3D switched off, so nothing of the 3D view may be pulled into the first load',
+    types: ['keep'],
+    packages: ['react', 'papaparse', 'uqr'],
+    why: 'the screens must work with 3D switched off, so nothing of the 3D view may be pulled into the first load; tables and matrix codes are read and made only where a screen asks for them',
   },
   app: {
-    links: ['app', 'main', 'ui', 'scene', 'state', 'worker', 'checker', 'core'],
+    links: ['app', 'main', 'ui', 'scene', 'keep', 'state', 'worker', 'checker', 'core'],
     packages: 'any',
     why: 'app is the one place that knows everybody in the browser',
   },
+  build: {
+    links: ['build'],
+    packages: ['node:', 'vite'],
+    why: 'it runs while the app is built and is no part of it; it reads what was built and knows no code of it',
+  },
   main: {
-    links: ['app', 'main', 'ui', 'scene', 'state', 'worker', 'checker', 'core'],
+    links: ['app', 'main', 'ui', 'scene', 'keep', 'state', 'worker', 'checker', 'core'],
     packages: 'any',
     why: 'main mounts the app',
   },
@@ -190,6 +201,12 @@ test.each([
   ['the worker on the app', 'src/worker/planted.ts', "export * from '../app/App'"],
   ['the 3D view on the app', 'src/scene/planted.tsx', "import { App } from '../app/App'"],
   ['a screen on three', 'src/ui/planted.tsx', "import { Mesh } from 'three'"],
+  [
+    'a screen on the store of the browser',
+    'src/ui/planted.ts',
+    "import { idbKeeper } from '../keep/idb-keeper'",
+  ],
+  ['the keeping on a screen', 'src/keep/planted.ts', "import { saveFile } from '../ui/save-file'"],
   ['state on React', 'src/state/planted.ts', "import { useMemo } from 'react'"],
   ['the command line on a package', 'src/cli/planted.ts', "import { z } from 'zod'"],
   ['the app on Node', 'src/app/planted.ts', "import 'node:fs'"],

@@ -15,7 +15,13 @@ beforeAll(async () => {
 })
 afterAll(() => browser?.close())
 
-test.each(STATES)('$name', async ({ hash, open }) => {
+/** In a short run every fourth state; the desk has others. All of both by DRYRUN_LONG=1. */
+const LOOKED_AT =
+  process.env['DRYRUN_LONG'] === '1'
+    ? STATES
+    : STATES.filter((_, i) => i % 4 === 3 || i === STATES.length - 1)
+
+test.each(LOOKED_AT)('$name', async ({ hash, open }) => {
   await goTo(watched, hash)
   await open?.(watched.page)
   expect(await violations(watched.page)).toEqual([])

@@ -79,7 +79,7 @@ test('the day: what is done is written down, saved as a file, and read again', a
   expect(JSON.parse(text)).toMatchObject({ format: 'dryrun-daylog', kitchen: 'Mill Lane' })
 
   await page.getByRole('button', { name: /^That entry was wrong/ }).click()
-  await page.getByRole('heading', { name: 'Check the delivery' }).waitFor()
+  await page.locator('.day h1').getByText('Check the delivery').waitFor()
   await page.locator('.day-log summary').click()
   await open(page, 'Open a day log', text)
   await page.getByText('step 2 of').waitFor()

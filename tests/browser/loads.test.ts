@@ -25,7 +25,10 @@ test('the app opens with its title, without complaint and without asking anyone 
 })
 
 test('the watch sees a console error and refuses a request off origin', async () => {
-  const { page, complaints, requestsOffOrigin, close } = await watchedPage(browser, origin)
+  // The policy of the page would refuse it first, and the watch is to be tried by itself.
+  const { page, complaints, requestsOffOrigin, close } = await watchedPage(browser, origin, {
+    bypassCSP: true,
+  })
   await page.goto(origin, { waitUntil: 'networkidle' })
   await page.evaluate(async () => {
     console.error('planted')

@@ -1,4 +1,4 @@
-/** The sheets on A3, laid across: every wall drawing whole on a page of its own. */
+/** The sheets on A3, laid across: every wall drawing whole on a page of its own; the survey sheet on A4 and US Letter. */
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, expect, inject, test } from 'vitest'
 import { launchChromium } from '../support/chromium'
@@ -91,5 +91,54 @@ test('a printed wall is true to the scale it names, and none of its letters is u
     expect(blanks).toContain('Date')
     expect(blanks).toContain('Checked by')
   }
+  await watched.close()
+})
+
+test('the survey sheet is printed by itself on A4 and on US Letter, in few pages, and nothing of it is cut', async () => {
+  const watched = await openedApp(browser, origin, '#survey/sheet')
+  const { page } = watched
+  await page.locator('.survey-pages').waitFor()
+  const sheets = await page.locator('.survey-paper').count()
+  expect(sheets).toBeGreaterThanOrEqual(2)
+  expect(sheets).toBeLessThanOrEqual(6)
+  for (const [format, width] of [
+    ['A4', 595.9],
+    ['Letter', 612],
+  ] as const) {
+    const pdf = (await page.pdf({ format })).toString('latin1')
+    const boxes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) [\d.]+\]/g)]
+    expect(boxes.length).toBe(sheets)
+    expect(Number(boxes[0]?.[1])).toBeCloseTo(width, -1)
+  }
+  await page.emulateMedia({ media: 'print' })
+  const seen = await page.evaluate(() => {
+    const all = [...document.querySelectorAll('.survey-paper, .survey-paper *')].filter(
+      (e) => e instanceof HTMLElement,
+    )
+    return {
+      shown: [
+        ...document.querySelectorAll('.masthead, .survey-head, .to-print > .sheet, .sheet-head'),
+      ].filter((e) => e.getBoundingClientRect().height > 0).length,
+      heights: [...document.querySelectorAll('.survey-paper')].map((p) => p.getBoundingClientRect().height),
+      cut: all.filter((e) => e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).display !== 'inline')
+        .length,
+      letters: Math.min(
+        ...all
+          .filter((e) => e.textContent !== '')
+          .map((e) => Number.parseFloat(getComputedStyle(e).fontSize)),
+      ),
+      rows: Math.min(
+        ...[...document.querySelectorAll('.survey-paper tbody tr, .survey-paper .line-row')].map(
+          (r) => r.getBoundingClientRect().height,
+        ),
+      ),
+    }
+  })
+  expect(seen.shown).toBe(0)
+  // Of US Letter, the lower of the two, with margins of 7 mm.
+  for (const height of seen.heights) expect(height).toBeLessThan((279.4 - 14) * PX_PER_MM)
+  expect(seen.cut).toBe(0)
+  expect(seen.letters).toBeGreaterThanOrEqual((9 * 96) / 72)
+  expect(seen.rows).toBeGreaterThanOrEqual(8 * PX_PER_MM)
   await watched.close()
 })

@@ -15,6 +15,7 @@ import {
   highestOver,
   isDelaunay,
   lowestOver,
+  nearestLevel,
   ownTriangles,
   planeThrough,
   type Reading,
@@ -277,6 +278,15 @@ test('one unknown reading makes its triangles unknown, and everything outside', 
   expect(floor.at({ x: 500, y: 50 }).value).toBeCloseTo(0)
   expect(floor.at({ x: 50, y: 500 }).missing).toEqual(['d'])
   expect(floor.at({ x: 900, y: 50 }).missing).toEqual(['d'])
+  // On the side between two that are known the third says nothing.
+  expect(floor.at({ x: 300, y: 0 }).value).toBeCloseTo(0)
+})
+
+test('four on one circle, one of them unknown: known over one pair of triangles, not over the other', () => {
+  const unread: Reading = { ...reading('c', 600, 600, 0), z: { value: null, assumed: false, missing: ['c'] } }
+  const readings = [reading('a', 0, 0, 0), reading('b', 600, 0, 6), unread, reading('d', 0, 600, 0)]
+  expect(nearestLevel(readings, { x: 200, y: 100 }, 2)?.value).toBeCloseTo(2)
+  expect(nearestLevel(readings, { x: 200, y: 100 }, null)?.missing).toEqual(['c'])
 })
 
 test('two readings tell only of the straight between them', () => {

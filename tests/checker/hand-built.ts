@@ -113,6 +113,7 @@ export const kitchen = {
       kind: 'screw-and-plug',
       length: 50,
       holeDepth: 36,
+      embedment: 30,
       for: ['plate', 'base-bracket'],
       into: ['brick'],
       bit: 7,

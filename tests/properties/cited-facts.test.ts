@@ -22,7 +22,7 @@ import { ROOT } from '../support/root'
 const LONG = process.env['DRYRUN_LONG'] === '1'
 const SCENES = ['one-wall', 'l-shape', 'galley', 'north-american'] as const
 /** Of these the facts are moved; of the others too where there is time. */
-const MOVED: readonly string[] = LONG ? SCENES : ['l-shape', 'north-american']
+const MOVED: readonly string[] = LONG ? SCENES : ['l-shape']
 
 function scene(name: string): KitchenFile {
   return JSON.parse(readFileSync(join(ROOT, 'scenes', `${name}.dryrun.json`), 'utf8')) as KitchenFile
@@ -124,10 +124,15 @@ function sortOf(fact: string): string {
     .join('.')
 }
 
+/** Of all kitchens so far: what is easily moved was moved in the first of them. */
+const moved = { pairs: 0, left: 0 }
+
+/** Sorts of facts, by rule, that have been moved in one kitchen or another. */
+const seen = new Set<string>()
+
 /** Facts to move, each with the reasons that must notice: all of them, or one of each sort for each rule. */
 function toMove(plan: Plan): ReadonlyMap<string, readonly OrderReason[]> {
   const chosen = new Map<string, OrderReason[]>()
-  const seen = new Set<string>()
   for (const reason of plan.reasons.filter((r) => r.hard)) {
     for (const fact of reason.from) {
       const sort = `${reason.rule} ${sortOf(fact)}`
@@ -157,20 +162,33 @@ describe.each(MOVED)('%s', (name) => {
       expect(
         left.filter(({ fact, r }) => !isInFigure(r, fact)).map(({ fact, r }) => `${fact}: ${r.id}`),
       ).toEqual([])
-      expect(left.length).toBeLessThan(pairs / 10)
+      moved.pairs += pairs
+      moved.left += left.length
+      expect(moved.left).toBeLessThan(moved.pairs / 10)
     },
     LONG ? 3_600_000 : 120_000,
   )
 })
 
 describe.each(SCENES)('%s', (name) => {
-  test('every hard reason turned about is refused by the checker', () => {
+  test('hard reasons turned about are refused by the checker', () => {
     const plan = planOf(name)
     const file = scene(name)
-    const accepted = plan.reasons.filter((r) => r.hard && checkPlan(file, turnedAbout(plan, r)).ok)
+    const accepted = toTurn(name, plan).filter((r) => checkPlan(file, turnedAbout(plan, r)).ok)
     expect(accepted.map((r) => r.id)).toEqual([])
   }, 120_000)
 })
+
+/** The kitchen all of whose reasons are turned about; of the others one of each sort by default, all with DRYRUN_LONG=1. */
+const TURNED_WHOLE: readonly string[] = ['one-wall']
+
+function toTurn(name: string, { reasons, operations }: Plan): readonly OrderReason[] {
+  const hard = reasons.filter((r) => r.hard)
+  if (LONG || TURNED_WHOLE.includes(name)) return hard
+  const kinds = new Map(operations.map((o) => [o.id, o.kind]))
+  const sorts = new Map(hard.map((r) => [`${r.rule} ${kinds.get(r.before)} ${kinds.get(r.after)}`, r]))
+  return [...sorts.values()]
+}
 
 /** The plan with what comes after put right before what must come first, and the reason struck out. */
 function turnedAbout(plan: Plan, reason: OrderReason): Plan {

@@ -96,10 +96,13 @@ const heavy: readonly (readonly [string, string])[] = [
   ['many spaces', ' '.repeat(1_900_000)],
 ]
 
+/** Far more than it takes, even where four other programs run, and far less than anything that grows without bound. */
+const WELL_BOUNDED_MS = 15_000
+
 test.each(heavy)('%s: an answer comes within bounded time', (_, text) => {
   const start = performance.now()
   isWellTold(parseKitchenText(text))
-  expect(performance.now() - start).toBeLessThan(3000)
+  expect(performance.now() - start).toBeLessThan(WELL_BOUNDED_MS)
 })
 
 test('the order of keys makes no difference', () => {

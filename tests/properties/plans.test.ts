@@ -94,8 +94,11 @@ function bytesOf(outcome: Outcome): string {
 
 /** Every shuffled run is a second run too; the plain repeat is made for one in so many. */
 const REPEAT_EVERY = 10
+/** One in so many is shuffled; all of them with DRYRUN_LONG=1. */
+const SHUFFLE_EVERY = LONG ? 1 : 10
 
 function lookAgain({ seed, file }: RandomKitchen, bytes: string): void {
+  if (seed % SHUFFLE_EVERY > 0) return
   const shuffled = shuffledSets(randomFrom(seed + 1_000_000), file)
   if (JSON.stringify(shuffled) !== JSON.stringify(file)) moved++
   note('gives the same bytes for shuffled sets', seed, parting(bytes, outcomeOf(shuffled)))
@@ -216,7 +219,7 @@ test('both plans and refusals are among them', () => {
   expect(counts.plan).toBeGreaterThan(SEEDS / 3)
   expect(counts['no-order']).toBeGreaterThan(SEEDS / 20)
   expect(checked).toBe(counts.plan)
-  expect(moved).toBeGreaterThan(SEEDS * 0.9)
+  expect(moved).toBeGreaterThan((SEEDS / SHUFFLE_EVERY) * 0.9)
 })
 
 test.each(PROPERTIES)('every kitchen %s', (property) => {

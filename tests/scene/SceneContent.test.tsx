@@ -1,3 +1,4 @@
+// @vitest-environment happy-dom
 import { create } from '@react-three/test-renderer'
 import { createRef } from 'react'
 import { type BufferGeometry, type Group, Matrix4, type Mesh, type Object3D, Vector3 } from 'three'
@@ -5,9 +6,12 @@ import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
 import { standingAt } from '../../src/core/plan/standing-at'
 import { extentOf, roomPoint } from '../../src/core/plan/travel-path'
 import type { Plan } from '../../src/core/plan/types'
-import { makeViews } from '../../src/scene/camera/views'
+import { stagingAt } from '../../src/core/staging'
+import { type Act, type Moment, momentAt, type Staging } from '../../src/core/staging/staging'
+import { makeViews } from '../../src/core/views/views'
 import { SceneContent } from '../../src/scene/SceneContent'
 import { nothingFound } from '../../src/scene/sketch-scene'
+import '../support/dom-setup'
 import { sampleIndex, samplePlan } from '../support/sample-plan'
 
 /** @react-three/fiber 9 makes a THREE.Clock at every start, and three says each time that it is old. */
@@ -25,13 +29,20 @@ const MOST_DRAW_CALLS = 60
 const views = makeViews(samplePlan, 1.6)
 const noCover: [] = []
 
-function scene(id: string, t: number, plan: Plan = samplePlan, onParts?: (parts: readonly string[]) => void) {
+function scene(
+  id: string,
+  t: number,
+  plan: Plan = samplePlan,
+  onParts?: (parts: readonly string[]) => void,
+  moment: Moment | null = null,
+) {
   const index = plan.operations.findIndex((o) => o.id === id)
   return (
     <SceneContent
       plan={plan}
       index={index < 0 ? plan.operations.length : index}
       t={t}
+      moment={moment}
       room={views.room}
       view={views.at(index < 0 ? plan.operations.length : index)}
       labels={[]}
@@ -199,5 +210,68 @@ describe('the unit on its way', () => {
     await renderer.update(scene('level:wall-2', 0))
     expect(given).toHaveLength(count)
     await renderer.unmount()
+  })
+})
+
+describe('tools', () => {
+  const staged = samplePlan.operations.map((operation, i) => ({
+    operation,
+    staging: stagingAt(samplePlan, i) as Staging,
+  }))
+  /** The first operation of each kind that is shown with a tool of its own. */
+  const firsts = [...new Map(staged.map((x) => [x.operation.kind, x] as const).reverse()).values()].filter(
+    ({ staging }) => staging.acts.some(isDrawn),
+  )
+
+  /** Drawn beside what the room holds: a level on its unit and blocks under an edge are drawn with the room. */
+  function isDrawn(a: Act): boolean {
+    return a.contact !== null && !(a.motion.kind === 'rest' && (/^level:/.test(a.on) || a.tool === 'blocks'))
+  }
+
+  test.each(firsts.map((x) => [x.operation.kind, x] as const))(
+    'of %s are in the scene, each while it is used, and not after',
+    async (_, { operation, staging }) => {
+      for (const [i, act] of staging.acts.slice(0, 3).entries()) {
+        if (!isDrawn(act)) continue
+        const moment: Moment = { carried: 0, act, progress: 0.5 }
+        const renderer = await create(scene(operation.id, 0, samplePlan, undefined, moment))
+        const name = `tool:${act.tool}@${act.on}`
+        const groups: Object3D[] = []
+        renderer.scene.instance.traverse((o) => {
+          if (o.name.startsWith(name)) groups.push(o)
+        })
+        expect(groups.length, `${operation.id}, act ${i}`).toBeGreaterThan(0)
+        expect(groups.every((g) => drawn(g as Group).length > 0)).toBe(true)
+        await renderer.unmount()
+      }
+      const after = await create(scene(operation.id, 1, samplePlan, undefined, momentAt(staging, 1)))
+      const left: string[] = []
+      after.scene.instance.traverse((o) => {
+        if (o.name.startsWith('tool:')) left.push(o.name)
+      })
+      expect(left).toEqual([])
+      await after.unmount()
+    },
+  )
+
+  test('hands go with the unit they have hold of', async () => {
+    const { operation, staging } = staged.find((x) => x.operation.kind === 'hang') as (typeof staged)[number]
+    const at = async (carried: number) => {
+      const moment: Moment = { carried, act: staging.acts[0] as Act, progress: carried }
+      const renderer = await create(scene(operation.id, carried, samplePlan, undefined, moment))
+      const [hand, unit] = ['tool:hands', 'unit:'].map((start) => {
+        let found: Matrix4 | null = null
+        renderer.scene.instance.traverse((o) => {
+          if (found === null && o.name.startsWith(start)) found = o.matrix.clone()
+        })
+        return new Vector3().setFromMatrixPosition(found ?? new Matrix4())
+      }) as [Vector3, Vector3]
+      await renderer.unmount()
+      return hand.sub(unit)
+    }
+    const [start, middle, end] = [await at(0), await at(0.5), await at(0.99)]
+    expect(start.length()).toBeGreaterThan(100)
+    expect(middle.distanceTo(start)).toBeLessThan(0.01)
+    expect(end.distanceTo(start)).toBeLessThan(0.01)
   })
 })

@@ -64,19 +64,50 @@ function setDifference(byHand: readonly string[], planned: readonly string[]): s
   ]
 }
 
-/** Whether hard reasons lead from one operation to the other, by whatever way. */
+/**
+ * Whether hard reasons lead from one operation to the other, by whatever way. Operations held together, with no time
+ * at all allowed between them, leave no gap for a third: what is before the last of them is before the first. So a way
+ * from one group to another counts; within one group only the reasons themselves do.
+ */
 function leads(reasons: readonly OrderReason[], from: string, to: string): boolean {
+  const hard = reasons.filter((r) => r.hard)
+  const group = heldTogether(hard)
+  if (group(from) === group(to)) return reaches(hard, from, to, (id) => id)
+  return reaches(hard, group(from), group(to), group)
+}
+
+function reaches(
+  reasons: readonly OrderReason[],
+  from: string,
+  to: string,
+  as: (id: string) => string,
+): boolean {
   const seen = new Set([from])
   const open = [from]
   for (let at = open.pop(); at !== undefined; at = open.pop()) {
     for (const r of reasons) {
-      if (!r.hard || r.before !== at || seen.has(r.after)) continue
-      if (r.after === to) return true
-      seen.add(r.after)
-      open.push(r.after)
+      const next = as(r.after)
+      if (as(r.before) !== at || seen.has(next)) continue
+      if (next === to) return true
+      seen.add(next)
+      open.push(next)
     }
   }
   return false
+}
+
+/** The first by name of the operations that one is held together with; itself when it is with none. */
+function heldTogether(hard: readonly OrderReason[]): (id: string) => string {
+  const of = new Map<string, string>()
+  const first = (id: string): string => {
+    const up = of.get(id)
+    return up === undefined ? id : first(up)
+  }
+  for (const { before, after, maxLag } of hard) {
+    const [low, high] = [first(before), first(after)].sort()
+    if (maxLag === 0 && low !== undefined && high !== undefined && low !== high) of.set(high, low)
+  }
+  return first
 }
 
 function brokenPairs(scene: Scene): string[] {
@@ -88,8 +119,10 @@ function brokenPairs(scene: Scene): string[] {
     if (before === undefined || after === undefined) {
       return [`${words}: there is no ${before === undefined ? pair.before : pair.after}`]
     }
-    if (pair.hard)
+    if (pair.hard) {
+      if (before > after) return [`${words}: the other way round`]
       return leads(plan.reasons, pair.before, pair.after) ? [] : [`${words}: no hard reason leads there`]
+    }
     const its = plan.reasons.filter((r) => r.before === pair.before && r.after === pair.after)
     const isSetAside = its.some((r) => plan.order.setAside.includes(r.id))
     return before < after || isSetAside ? [] : [`${words}: the other way round, and not set aside`]

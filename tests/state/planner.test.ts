@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest'
 import { makePlanner, type PlanWorker } from '../../src/state/planner'
-import type { PlanAnswer, PlanRequest } from '../../src/worker/answer'
+import type { PlanAnswer, PlanRequest, TrialRequest } from '../../src/worker/answer'
 
 /** A worker that answers when told to. */
 function slowWorker() {
@@ -92,4 +92,33 @@ test('ways out come after the answer they belong to, and not once something newe
   planner.request('two', null)
   found(1, 'too late')
   expect(ways).toEqual(['in time'])
+})
+
+test('of orders tried one after another only the newest is answered, and none while a plan is being worked out', () => {
+  const { worker, asked, answer } = slowWorker()
+  const told: string[] = []
+  const planner = makePlanner(
+    () => worker,
+    () => undefined,
+    () => undefined,
+    () => undefined,
+    ({ forced }) => told.push(forced.before),
+  )
+  const trial = (at: number) => asked[at] as TrialRequest
+  const tried = ({ id, forced }: TrialRequest) =>
+    worker.onmessage?.({ data: { id, forced, tried: { kind: 'refused' } } })
+  planner.request('one', null)
+  answer(asked[0] as PlanRequest)
+  planner.attempt('one', null, { before: 'a', after: 'z' })
+  planner.attempt('one', null, { before: 'b', after: 'z' })
+  planner.attempt('one', null, { before: 'c', after: 'z' })
+  expect(asked).toHaveLength(2)
+  expect(trial(1).of).toBe(asked[0]?.id)
+  tried(trial(1))
+  tried(trial(2))
+  expect(told).toEqual(['c'])
+  planner.attempt('one', null, { before: 'd', after: 'z' })
+  planner.request('two', null)
+  tried(trial(3))
+  expect(told).toEqual(['c'])
 })

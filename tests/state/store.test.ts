@@ -31,6 +31,16 @@ describe('what came of the documents asked for', () => {
     expect(after).toEqual({ ...before, working: false, pending: null, problems: [problem] })
   })
 
+  test('a kitchen that does not go together yet is open to be mended, where nothing else is', () => {
+    const problem = (kind: 'missing' | 'newer-version') =>
+      ({ kind, path: 'name', message: 'It is missing.', mend: 'Give it.' }) as const
+    const atStart = { ...before, kitchen: null, plan: null, pending: { kitchen: { name: 1 }, log: emptyLog } }
+    const mended = received(atStart, { kind: 'refused', problems: [problem('missing')] }, null)
+    expect(mended).toMatchObject({ kitchen: { name: 1 }, isBehind: true, problems: [problem('missing')] })
+    const newer = received(atStart, { kind: 'refused', problems: [problem('newer-version')] }, null)
+    expect(newer).not.toHaveProperty('kitchen')
+  })
+
   test('no order takes the old plan away, for it is not of what is open now', () => {
     const noPlan = {
       kind: 'no-order' as const,

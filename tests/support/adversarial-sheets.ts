@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { hasValue } from '../../src/core/figure'
 import type { KitchenFile } from '../../src/core/kitchen/schema'
-import type { MessageValue } from '../../src/core/message'
-import type { Finding, Plan, Weight } from '../../src/core/plan/types'
+import { type MessageValue, message } from '../../src/core/message'
+import { finding } from '../../src/core/plan/finding'
+import type { Finding, NoPlan, OrderConflict, Plan, Weight } from '../../src/core/plan/types'
 import { RULES } from '../../src/core/rules/index'
 import { WOVEN } from '../../src/core/trade/answers'
 import { ROOT } from './root'
@@ -42,6 +43,8 @@ export interface SheetSaying {
 export interface Sheet {
   readonly case: string
   readonly exit: number
+  /** How it came out the first time it was asked, before anything was mended in the program or here: lines that could be read. */
+  readonly first?: { readonly agreed: number; readonly of: number; readonly missed: readonly string[] }
   readonly figures: readonly SheetFigure[]
   readonly mustSay: readonly SheetSaying[]
   readonly mustNotSay: readonly SheetSaying[]
@@ -63,6 +66,7 @@ export const sheetOf = (name: string): Sheet => read(`${name}.answers.json`) as 
 
 /** Rules that no table gives a failure mode, with those a sheet may mean by them. */
 const ALSO: Readonly<Record<string, readonly string[]>> = {
+  'wishes-refused': ['F91'],
   'hole-past-50': ['F30'],
   'hole-near-band': ['F30', 'F31', 'F32', 'F33'],
   'trace-first': ['F30', 'F33'],
@@ -70,6 +74,7 @@ const ALSO: Readonly<Record<string, readonly string[]>> = {
   'rail-spacing': ['F20', 'F21'],
   'rail-overhang': ['F21'],
   'height-demand-unknown': ['F11', 'F58', 'F50'],
+  'height-marginal': ['F60'],
   'hardware-not-known': ['F58'],
   'lift-over-filter': ['F88'],
   'lift-not-known': ['F88'],
@@ -93,6 +98,22 @@ function modesOfClash({ id }: Finding): readonly string[] {
   return demands.every((d) => d === 'leg-reach') ? ['F11'] : demands.flatMap((d) => DEMANDS[d] ?? [])
 }
 
+/** What a hole that may not be drilled is of, by the band it lies in. */
+const BANDS: Readonly<Record<string, readonly string[]>> = {
+  'accessory-vertical': ['F30', 'F33'],
+  'accessory-horizontal': ['F30', 'F33'],
+  service: ['F30', 'F31'],
+  corner: ['F32'],
+  ceiling: ['F32'],
+  lintel: ['F27'],
+}
+
+/** The modes of a refused hole; all of its rule's where it names no band. */
+function modesOfHole({ rule, about }: Finding): readonly string[] {
+  const bands = about.flatMap((id) => BANDS[id.split('.')[0] ?? ''] ?? [])
+  return bands.length > 0 ? bands : modesOf(rule)
+}
+
 function modesOf(rule: string): readonly string[] {
   const own = RULES.find((r) => r.id === rule)?.catches ?? []
   return [...own, ...(WOVEN[rule] ?? []), ...(ALSO[rule] ?? [])]
@@ -101,8 +122,20 @@ function modesOf(rule: string): readonly string[] {
 /** Whether a finding is of the failure mode, or the rule, that a line of the sheet means. */
 export function isOfMode(finding: Finding, { mode, orModes = [], rule }: SheetSaying): boolean {
   if (rule !== undefined) return finding.rule === rule
-  const modes = finding.rule === 'heights-clash' ? modesOfClash(finding) : modesOf(finding.rule)
+  const modes =
+    finding.rule === 'heights-clash'
+      ? modesOfClash(finding)
+      : finding.rule === 'hole-refused'
+        ? modesOfHole(finding)
+        : modesOf(finding.rule)
   return modes.some((m) => m === mode || orModes.includes(m))
+}
+
+/** The smallest set of wishes that cannot all hold, as a sheet asks for it: a stop about those wishes and no others. */
+export function wishesRefused({ wishes, reasons }: OrderConflict): Finding {
+  const say = message('wishes-refused', { wishes: wishes.join(', '), reasons: reasons.join(', ') })
+  const rule = 'wishes-refused'
+  return finding({ rule, subjects: wishes, weight: 'stop', say, basis: { kind: 'wish' } })
 }
 
 /** Everything a finding names: what it is about, the wall it is shown on, the things its id is made of. */
@@ -116,7 +149,11 @@ export function namedBy(finding: Finding): ReadonlySet<string> {
  * wall-1)` is every figure that a finding of that mode about that thing says, or that with a number added. None: the plan
  * does not know it.
  */
-export function valuesOf(what: string, plan: Plan | null, findings: readonly Finding[]): readonly number[] {
+export function valuesOf(
+  what: string,
+  plan: Plan | NoPlan | null,
+  findings: readonly Finding[],
+): readonly number[] {
   const found = /^found\((F\d+), ([\w-]+)\)(?: ([+-]) ([\d.]+))?$/.exec(what)
   if (found !== null) {
     const [, mode = '', about = '', sign = '+', more = '0'] = found
@@ -129,18 +166,18 @@ export function valuesOf(what: string, plan: Plan | null, findings: readonly Fin
 }
 
 /** What the plan holds at a path, as it is. */
-export function heldAt(what: string, plan: Plan | null): unknown {
+export function heldAt(what: string, plan: Plan | NoPlan | null): unknown {
   return plan === null ? undefined : thingAt(plan, what)
 }
 
-function termValue(plan: Plan, term: string): number | null {
+function termValue(plan: Plan | NoPlan, term: string): number | null {
   const sign = term.startsWith('- ') ? -1 : 1
   const bare = term.replace(/^[+-] /, '')
   const value = Number.isFinite(Number(bare)) ? Number(bare) : worked(plan, bare)
   return value === null ? null : sign * value
 }
 
-function worked(plan: Plan, text: string): number | null {
+function worked(plan: Plan | NoPlan, text: string): number | null {
   const mid = /^mid\((.+), (.+)\)$/.exec(text)
   if (mid !== null) {
     const [a, b] = [worked(plan, mid[1] ?? ''), worked(plan, mid[2] ?? '')]
@@ -153,7 +190,7 @@ function worked(plan: Plan, text: string): number | null {
 
 const NAMES = ['id', 'unit', 'wall', 'of', 'rail', 'foot', 'part']
 
-function thingAt(plan: Plan, path: string): unknown {
+function thingAt(plan: Plan | NoPlan, path: string): unknown {
   const steps = path.match(/[^.[\]]+(?=[.[]|$)|\[[^\]]+\]/g) ?? []
   return steps.reduce<unknown>((thing, step) => {
     if (thing === null || typeof thing !== 'object') return undefined

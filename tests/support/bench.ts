@@ -1,12 +1,14 @@
 /**
  * `npm run bench`: how fast, how large. One JSON line a figure; never a test, because machines differ. With a browser and
- * a built app it also measures the picture; without, it says so in a line and goes on.
+ * a built app it also measures typing and the picture; without, it says so in a line and goes on.
  */
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { blockingGraphs } from '../../src/core/placing/blocking'
 import { workThrough } from '../../src/core/plan/entry'
+import { benchMotion } from './bench-motion'
 import { benchPicture } from './bench-picture'
+import { benchTyping } from './bench-typing'
 import { largeKitchen } from './large-kitchen'
 import { ROOT } from './root'
 
@@ -43,5 +45,8 @@ const boxes = Array.from({ length: 60 }, (_, i) => {
 })
 say('blocking-graphs', { boxes: 60, ...timed(() => void blockingGraphs(boxes), 30) })
 
-if (existsSync(join(ROOT, 'dist/index.html'))) await benchPicture(say)
-else say('picture', { skipped: 'no built app: run npm run build first' })
+if (existsSync(join(ROOT, 'dist/index.html'))) {
+  await benchTyping(say)
+  await benchPicture(say)
+  await benchMotion(say)
+} else say('picture', { skipped: 'no built app: run npm run build first' })

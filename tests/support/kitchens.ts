@@ -1,11 +1,19 @@
+import galley from '../../scenes/galley.dryrun.json?raw'
 import lShape from '../../scenes/l-shape.dryrun.json?raw'
 import noOrder from '../../scenes/no-order.dryrun.json?raw'
+import northAmerican from '../../scenes/north-american.dryrun.json?raw'
 import oneWall from '../../scenes/one-wall.dryrun.json?raw'
 import { type Outcome, workThrough } from '../../src/core/plan/entry'
 import type { Plan } from '../../src/core/plan/types'
 import { withWords } from '../../src/core/words/with-words'
 
-const TEXTS = { 'l-shape': lShape, 'one-wall': oneWall, 'no-order': noOrder } as const
+const TEXTS = {
+  'l-shape': lShape,
+  'one-wall': oneWall,
+  'no-order': noOrder,
+  galley,
+  'north-american': northAmerican,
+} as const
 
 export type SceneName = keyof typeof TEXTS
 export const SCENES: readonly SceneName[] = ['l-shape', 'one-wall', 'no-order']

@@ -1,12 +1,12 @@
-import type { Browser, BrowserContextOptions } from 'playwright-core'
-import { type WatchedPage, watchedPage } from './watched-page'
+import type { Browser } from 'playwright-core'
+import { type WatchedOptions, type WatchedPage, watchedPage } from './watched-page'
 
 /** The built app in a page of its own, at a place, its first plan worked out. */
 export async function openedApp(
   browser: Browser,
   origin: string,
   hash: string,
-  options: BrowserContextOptions = {},
+  options: WatchedOptions = {},
 ): Promise<WatchedPage> {
   const watched = await watchedPage(browser, origin, { reducedMotion: 'reduce', ...options })
   await watched.page.goto(`${origin}/${hash}`)

@@ -1,6 +1,7 @@
 import { act, type ReactNode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { type AppActions, makeActions } from '../../src/state/actions'
+import type { PlanWorker } from '../../src/state/planner'
 import { type AppState, type AppStore, makeStore } from '../../src/state/store'
 import { AppContext } from '../../src/ui/app-context'
 import { directWorker } from './direct-worker'
@@ -19,10 +20,14 @@ export interface Shown {
   readonly close: () => Promise<void>
 }
 
-/** Shows a part of the screens over a real store, with the real planner on the same thread. */
-export async function show(node: ReactNode, state: Partial<AppState> = {}): Promise<Shown> {
+/** Shows a part of the screens over a real store, with the real planner on the same thread, or with the one given. */
+export async function show(
+  node: ReactNode,
+  state: Partial<AppState> = {},
+  start: () => PlanWorker = directWorker,
+): Promise<Shown> {
   const store = makeStore(state)
-  const actions = makeActions(store, directWorker, () => '2026-11-25T10:20:00.000Z')
+  const actions = makeActions(store, start, () => '2026-11-25T10:20:00.000Z')
   const element = document.body.appendChild(document.createElement('div'))
   const root = createRoot(element)
   const handle = { store, actions }

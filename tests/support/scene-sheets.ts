@@ -36,7 +36,7 @@ export interface Expected {
   readonly notes: readonly string[]
 }
 
-export const SCENES = ['one-wall', 'l-shape', 'no-order', 'galley'] as const
+export const SCENES = ['one-wall', 'l-shape', 'no-order', 'galley', 'north-american'] as const
 export type Scene = (typeof SCENES)[number]
 
 function read(name: string): unknown {

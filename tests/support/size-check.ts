@@ -10,6 +10,9 @@ import { DIST, ROOT } from './root'
  */
 const LIMITS = { firstLoadKb: 110, sceneKb: 290 } as const
 
+/** Where the 3D view is begun: anything under src/scene, and the place in the app that holds it. */
+const SCENE = /^src\/(scene\/|app\/Picture\.tsx$)/
+
 type Chunk = {
   readonly file: string
   readonly isEntry?: boolean
@@ -33,7 +36,7 @@ export function sizesOf(manifest: Manifest, gzippedBytes: (file: string) => numb
     manifest,
     keys.filter((key) => manifest[key]?.isEntry),
   )
-  const sceneEntries = keys.filter((key) => key.startsWith('src/scene/') && manifest[key]?.isDynamicEntry)
+  const sceneEntries = keys.filter((key) => SCENE.test(key) && manifest[key]?.isDynamicEntry)
   const scene = [...closure(manifest, sceneEntries)].filter((key) => !first.has(key))
   const kb = (chunks: Iterable<string>) => {
     const files = new Set(

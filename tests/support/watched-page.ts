@@ -9,16 +9,26 @@ export type WatchedPage = {
   readonly close: () => Promise<void>
 }
 
-/** @react-three/fiber 9 still makes a THREE.Clock, and three 0.187 says so at every start. */
-const KNOWN = /THREE\.Clock: This module has been deprecated/
+export type WatchedOptions = BrowserContextOptions & { readonly keepsOnDevice?: boolean }
 
-/** A page in a fresh browser context that notes whatever goes wrong and can't reach anything but the app's origin. */
+/**
+ * `@react-three/fiber` 9 still makes a THREE.Clock, and three 0.187 says so at every start; a software renderer tells of
+ * each picture that is handed to the page.
+ */
+const KNOWN = /THREE\.Clock: This module has been deprecated|GPU stall due to ReadPixels/
+
+/**
+ * A page in a fresh browser context that notes whatever goes wrong and can't reach anything but the app's origin. It does
+ * not keep the app for offline work, which takes longer than most tests, unless it is asked to.
+ */
 export async function watchedPage(
   browser: Browser,
   origin: string,
-  options: BrowserContextOptions = {},
+  { keepsOnDevice = false, ...options }: WatchedOptions = {},
 ): Promise<WatchedPage> {
   const context = await browser.newContext(options)
+  if (!keepsOnDevice)
+    await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'))
   const complaints: string[] = []
   const requestsOffOrigin: string[] = []
   await context.route(

@@ -17,10 +17,11 @@ const READERS: Readonly<Record<string, Reader>> = {
   part: (plan, [id, side]) => partSide(plan, id ?? '', side === 'right'),
   corner: (plan, [wall]) => value(plan.walls.find((w) => w.wall === wall)?.cornerRight),
   outline: (plan) => outlineMiss(plan),
-  leg: (plan, [id, foot]) => value(unitOf(plan, id)?.legs.find((l) => l.foot === foot)?.extension),
+  leg: (plan, [id, foot]) => value(standsOn(unitOf(plan, id)).find((l) => l.foot === foot)?.length),
+  underside: (plan, [id]) => value(unitOf(plan, id)?.underside),
   bay: (plan, [appliance, corner]) => bayValue(plan, appliance ?? '', corner ?? ''),
   'high-point': (plan) => value(plan.floor.highPoint.z),
-  'lowest-foot': (plan) => least(plan.units.flatMap((u) => u.legs.map((l) => value(l.floor)))),
+  'lowest-foot': (plan) => least(plan.units.flatMap((u) => standsOn(u).map((l) => value(l.floor)))),
   'plinth-low': (plan) => plinthLow(plan),
   line: (plan, [of]) => lineHeight(plan, of ?? ''),
   'stand-up': (plan, [id]) => value(unitOf(plan, id)?.standUp?.needed),
@@ -42,6 +43,14 @@ function value(figure: Figure | undefined): number | null {
 
 function unitOf(plan: Plan, id: string | undefined): UnitPlan | undefined {
   return plan.units.find((u) => u.unit === id)
+}
+
+/** What a unit stands on, place by place: its legs, or the shims under a box without any. */
+function standsOn(unit: UnitPlan | undefined): readonly { foot: string; floor: Figure; length: Figure }[] {
+  return [
+    ...(unit?.legs ?? []).map(({ foot, floor, extension }) => ({ foot, floor, length: extension })),
+    ...(unit?.shims ?? []).map(({ foot, floor, height }) => ({ foot, floor, length: height })),
+  ]
 }
 
 function least(values: readonly (number | null)[]): number | null {

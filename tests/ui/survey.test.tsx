@@ -63,7 +63,7 @@ describe('Survey and delivery', () => {
 
   test('an empty survey says what to measure first', async () => {
     const shown = await show(<SurveyPlace demos={[]} />)
-    await shown.click('Start an empty survey')
+    await shown.click('Begin your own kitchen')
     expect(shown.store.getState().plan?.name).toBe('My kitchen')
     expect(shown.text()).toContain('What to measure first')
     expect(shown.text()).toContain('One level line round the room')

@@ -3,7 +3,7 @@ import type { Levels } from '../levels'
 import { fromLeft, type Room } from '../room'
 import { accessoryBands, isPlain } from './accessory'
 import { type RegionBands, regionBands, type WallBands } from './band'
-import { lintelBand, openingHole, serviceBands } from './obstructions'
+import { lintelBand, openingHole, pastTheEnds, serviceBands } from './obstructions'
 import { ceilingBand, cornerBands, floorBands, openingBands } from './strips'
 
 export function bandsOf(given: Given, room: Room, levels: Levels, wall: GivenWall): WallBands {
@@ -17,6 +17,7 @@ export function bandsOf(given: Given, room: Room, levels: Levels, wall: GivenWal
     ...wall.services.map((s) => serviceBands(levels, wall, s)),
     ...wall.lintels.map((l) => lintelBand(levels, wall, l)),
     ...wall.openings.map((o) => openingHole(levels, wall, o)),
+    pastTheEnds(wall),
   ]
   return {
     bands: parts.flatMap((p) => p.bands),
@@ -24,6 +25,7 @@ export function bandsOf(given: Given, room: Room, levels: Levels, wall: GivenWal
     unsure:
       parts.some((p) => p.unknown.length > 0) ||
       hasUnsure(wall) ||
+      (region !== null && wall.length.value === null) ||
       ceilingUnsure(given, levels) ||
       floorUnsure(given, levels, region),
   }

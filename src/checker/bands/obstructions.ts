@@ -1,10 +1,35 @@
 import type { GivenRect, GivenService, GivenWall } from '../given'
 import type { Levels } from '../levels'
 import { fromLeft } from '../room'
+import { isStudWall } from '../wall-make-up'
 import { isPlain, showsThrough, weightOf } from './accessory'
 import { OPEN, type OwnBand, type WallBands } from './band'
 
-const LINTEL_BEARING = 150
+/** What carries the wall over an opening bears this far on masonry; in a framed wall on two studs or a post beside it. */
+const ON_MASONRY = 150
+const ON_STUDS = 100
+
+const bearing = (wall: GivenWall): number => (isStudWall(wall) ? ON_STUDS : ON_MASONRY)
+
+/** Past either end of a wall there is none of it to be drilled. */
+export function pastTheEnds(wall: GivenWall): WallBands {
+  const common = {
+    wall: wall.id,
+    kind: 'fixed' as const,
+    about: wall.id,
+    face: 'room' as const,
+    left: -OPEN,
+    right: OPEN,
+    bottom: -OPEN,
+    top: OPEN,
+    weight: 'refuse' as const,
+  }
+  const end = wall.length.value
+  return {
+    bands: [{ ...common, right: 0 }, ...(end === null ? [] : [{ ...common, left: end }])],
+    unknown: [],
+  }
+}
 
 /** A door or window itself: there is no wall to drill. An edge nobody has read is left open. */
 export function openingHole(levels: Levels, wall: GivenWall, opening: GivenRect): WallBands {
@@ -26,8 +51,8 @@ export function openingHole(levels: Levels, wall: GivenWall, opening: GivenRect)
   // Something carries the wall over it, listed or not, and bears on both sides.
   const over: OwnBand = {
     ...band,
-    left: band.left - LINTEL_BEARING,
-    right: band.right + LINTEL_BEARING,
+    left: band.left - bearing(wall),
+    right: band.right + bearing(wall),
     bottom: Number.isFinite(band.top) ? band.top : band.bottom,
     top: OPEN,
     weight: 'either',
@@ -86,8 +111,8 @@ export function lintelBand(levels: Levels, wall: GivenWall, lintel: GivenRect): 
         kind: 'lintel',
         about: lintel.id,
         face: 'room',
-        left: left.value - LINTEL_BEARING,
-        right: right.value + LINTEL_BEARING,
+        left: left.value - bearing(wall),
+        right: right.value + bearing(wall),
         bottom: bottom.value,
         top: top.value,
         weight: soft ? 'ask' : 'refuse',

@@ -4,7 +4,7 @@ import { groupOf, type UnitStretch } from '../positions'
 import { isStudWall } from '../wall-make-up'
 import { fixingHeight } from './fixing-heights'
 import { type ExpectedHole, type HoleGroup, isRefused, type Refusing, STEP, STEPS } from './hole'
-import { noggingHoles, restraintBetweenStuds, studHoles, window } from './in-timber'
+import { besideHoles, noggingHoles, restraintBetweenStuds, studHoles, window } from './in-timber'
 
 const BRACKET_IN = 30
 
@@ -44,7 +44,10 @@ export function sideGroups(
             : purpose === 'tall-restraint'
               ? restraintBetweenStuds(c, wall, at, purpose, height, sure)
               : []
-        return [...inStuds, ...between].map((hole) => ({ ...hole, optional: hole.optional || open }))
+        const held = [...inStuds, ...between]
+        const beside =
+          purpose === 'back-rail' ? besideHoles(c, wall, at, purpose, purpose, height, how, held) : []
+        return [...held, ...beside].map((hole) => ({ ...hole, optional: hole.optional || open }))
       }),
     ]
   }
@@ -72,14 +75,21 @@ function steppedHole(
   height: Measure,
   how: Refusing,
 ): readonly ExpectedHole[] {
-  const hole = { id, wall, purpose, along: first, height, stud: null, optional: false }
-  // Whether it has to move is not known before its height is.
-  if (!isKnown(height)) return [{ ...hole, alongOpen: true }]
+  // Whether it has to move out of a level band is not known before its height is.
+  const alongOpen = !isKnown(height)
+  const hole = { id, wall, purpose, along: first, height, stud: null, optional: false, alongOpen }
+  // Nor, without the thickness of the panel, where it would be in the first place: the plan may assume one, and move it.
+  if (!isKnown(first)) return [hole, { ...hole, id: `${id}.refused`, optional: true }]
   if (!isRefused(c, wall, first, height, how)) return [hole]
   const places = Array.from({ length: STEPS }, (_, i) => plus(first, inwards * STEP * (i + 1)))
   const moved = places.find((along) => !isRefused(c, wall, along, height, how))
   // A first choice that is only too near an edge need not be told of.
-  const refused = { ...hole, id: `${id}.refused`, optional: !isRefused(c, wall, first, height) }
+  const refused = {
+    ...hole,
+    id: `${id}.refused`,
+    optional: alongOpen || !isRefused(c, wall, first, height),
+    alongOpen: false,
+  }
   if (moved !== undefined) return [refused, { ...hole, along: moved }]
   // Nowhere to go: the first choice stands in the list as refused, under either name.
   return [

@@ -1,4 +1,4 @@
-import { hits } from '../bands/band'
+import { hits, OPEN } from '../bands/band'
 import type { Case } from '../case'
 import type { Measure } from '../measure'
 
@@ -44,7 +44,7 @@ export const SURELY: Refusing = { perhaps: 'none', margin: 0 }
 export const STEP = 10
 export const STEPS = 12
 
-/** A place in a band no hole may lie in. */
+/** A place in a band no hole may lie in; while its height is not known, in one that runs from floor to ceiling. */
 export function isRefused(
   c: Case,
   wall: string,
@@ -52,12 +52,13 @@ export function isRefused(
   height: Measure,
   how: Refusing = SURELY,
 ): boolean {
-  if (along.value === null || height.value === null) return false
+  if (along.value === null) return false
   const bands = (c.bands.get(wall)?.bands ?? []).filter(
     (band) =>
       band.weight === 'refuse' ||
       (band.weight === 'either' &&
         (how.perhaps === 'all' || (how.perhaps === 'ends' && band.kind === 'corner'))),
   )
-  return hits(bands, along.value, height.value, how.margin).length > 0
+  const counting = height.value === null ? bands.filter((b) => b.bottom === -OPEN && b.top === OPEN) : bands
+  return hits(counting, along.value, height.value ?? 0, how.margin).length > 0
 }

@@ -10,6 +10,8 @@ import { type ExpectedHole, isRefused, type Refusing } from './hole'
 /** Fixings keep off the edges of studs, and off each other in timber let in between them, mm; common practice. */
 const EDGE_OF_STUD = 12
 const NOGGING_IN = 60
+/** A pilot is struck to 2 mm of its mark: a narrower piece of a stud cannot be aimed at, mm; common practice. */
+const NARROWEST_AIM = 4
 
 /** The fixings that are there for safety's sake go into timber; thin steel holds too little of a screw. */
 const TIMBER_ONLY: ReadonlySet<string> = new Set(['second-fixing', 'tall-restraint', 'back-rail'])
@@ -43,7 +45,9 @@ export function secondHoles(c: Case, at: UnitStretch, how: Refusing): readonly E
   const sure = inStuds.filter((hole) => !hole.optional)
   // Screwed through its back rail, a unit has its two fixings already.
   const optional = at.unit.stands !== 'plates' && at.unit.stands !== 'rail'
-  return [...inStuds, ...noggingHoles(c, wall, at, 'second', 'second-fixing', height, sure)].map((hole) => ({
+  const centred = [...inStuds, ...noggingHoles(c, wall, at, 'second', 'second-fixing', height, sure)]
+  const beside = besideHoles(c, wall, at, 'second', 'second-fixing', height, how, centred)
+  return [...centred, ...beside].map((hole) => ({
     ...hole,
     optional: hole.optional || optional,
   }))
@@ -107,12 +111,56 @@ export function studHoles(
     const id = `${prefix}.${at.unit.id}.${stud.id}`
     const hole = { id, wall: wall.id, purpose, along, height, stud: stud.id, optional: false }
     if (chosen.has(stud.id)) return [hole]
-    if (free.includes(stud)) return []
-    return [
-      { ...hole, optional: true },
-      { ...hole, id: `${id}.refused`, optional: true },
-    ]
+    return free.includes(stud) ? [] : passedOver(hole)
   })
+}
+
+const passedOver = (hole: ExpectedHole): readonly ExpectedHole[] => [
+  { ...hole, optional: true },
+  { ...hole, id: `${hole.id}.refused`, optional: true },
+]
+
+/**
+ * The place along where a screw meets a stud that stands under a side of the unit: half-way over what is left of the
+ * stud, without its edges, clear of the panel. Null: its middle is behind the unit, or too little is left of it.
+ */
+export function metBeside(wall: GivenWall, stud: GivenStud, at: UnitStretch): Measure | null {
+  const middle = fromLeft(wall, stud.centre)
+  const inside = window(at, EDGE_OF_STUD)
+  const [x, low, high] = [middle.value, inside.from.value, inside.to.value]
+  if (x === null || low === null || high === null || (x > low - 1e-6 && x < high + 1e-6)) return null
+  const towards = x < low ? 1 : -1
+  const side = towards === 1 ? inside.from : inside.to
+  const edge = work([middle, stud.width], (m = 0, width = 0) => m + towards * (width / 2 - EDGE_OF_STUD))
+  const left = work([edge, side], (e = 0, s = 0) => towards * (e - s)).value ?? 0
+  return left < NARROWEST_AIM - 1e-6 ? null : work([edge, side], (e = 0, s = 0) => (e + s) / 2)
+}
+
+/** Where `have` are fewer than the two that a hung unit wants: studs under its sides make up for it. */
+export function besideHoles(
+  c: Case,
+  wall: GivenWall,
+  at: UnitStretch,
+  prefix: string,
+  purpose: string,
+  height: Measure,
+  how: Refusing,
+  have: readonly ExpectedHole[],
+): readonly ExpectedHole[] {
+  const wanting = 2 - have.filter((hole) => !hole.optional).length
+  if (wanting <= 0) return []
+  const holes = usableStuds(wall, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY)
+    .filter((stud) => carries(stud, purpose))
+    .flatMap((stud): readonly ExpectedHole[] => {
+      const along = metBeside(wall, stud, at)
+      const id = `${prefix}.${at.unit.id}.${stud.id}`
+      return along === null
+        ? []
+        : [{ id, wall: wall.id, purpose, along, height, stud: stud.id, optional: false }]
+    })
+  const isBarred = (hole: ExpectedHole) => isRefused(c, wall.id, hole.along, height, how)
+  const free = holes.filter((hole) => !isBarred(hole)).slice(0, wanting)
+  return [...free, ...holes.filter(isBarred).flatMap(passedOver)]
 }
 
 /** Where no stud takes the restraint of a tall, the first of the places over timber let in at its height does. */

@@ -5,7 +5,7 @@ import { isStudWall } from '../wall-make-up'
 import { backRailMiddle, fixingHeight, hookEdge, secondHeight } from './fixing-heights'
 import { type ExpectedHole, SURELY } from './hole'
 import { cleatHoles } from './in-a-row'
-import { noggingHoles, restraintBetweenStuds, secondHoles, studHoles } from './in-timber'
+import { besideHoles, noggingHoles, restraintBetweenStuds, secondHoles, studHoles } from './in-timber'
 
 /** A unit that too little to screw into stands behind, and the fixing it is needed for. */
 export interface TimberNeed {
@@ -58,7 +58,9 @@ function fixedBack(c: Case, at: UnitStretch): FixedBack | null {
       const inStuds = studHoles(c, wall, at, '', 'back-rail', height, SURELY)
       const sure = inStuds.filter((hole) => !hole.optional)
       const between = noggingHoles(c, wall, at, '', 'back-rail', height, sure)
-      return { unit, purpose: 'back-rail', height, holes: [...sure, ...between], atLeast: 2 }
+      const centred = [...sure, ...between]
+      const beside = besideHoles(c, wall, at, '', 'back-rail', height, SURELY, centred)
+      return { unit, purpose: 'back-rail', height, holes: [...centred, ...beside], atLeast: 2 }
     }
     case 'cleat': {
       const height = less(hookEdge(c, at.unit), at.unit.hanging.plateHoleBelow)

@@ -2,7 +2,7 @@ import type { Figure, ValueFigure } from '../../core/figure'
 import type { Case } from '../case'
 import { isRecord } from '../json'
 
-const UNITS = new Set(['mm', 'deg', 'kg', 'N', 'min', 'turn', 'mm/turn', 'count', 'ratio'])
+const UNITS = new Set(['mm', 'deg', 'kg', 'N', 'min', 'turn', 'mm/turn', 'count', 'ratio', 'kg/m³'])
 /** What may stand by itself, without a fact of this kitchen: published and agreed figures, and plain geometry. */
 const CONSTANTS = new Set(['standard', 'common-practice', 'geometry'])
 
@@ -110,11 +110,11 @@ function missingFaults(c: Case, missing: readonly string[]): readonly string[] {
   })
 }
 
-/** Lists of readings can be there and still be too few. */
+/** Lists of readings, or of wishes for heights, can be there and still be too few. */
 function mayNeedMore(id: string): boolean {
   // A face is given wrongly when the thing is on one side of the wall and was measured on the other.
   if (id.endsWith('.along.face')) return true
-  return /^(units|walls|floor\.readings|ceiling|fixings|crew\.people|walls\.[^.]+\.(studs|layers|noggings))$/.test(
+  return /^(units|walls|floor\.readings|ceiling|fixings|wishes\.heights|crew\.people|walls\.[^.]+\.(studs|layers|noggings))$/.test(
     id,
   )
 }

@@ -2,7 +2,7 @@ import type { Hole } from '../../core/plan/types'
 import { NEAR, round } from '../agree'
 import { type Case, wallOf } from '../case'
 import type { GivenFixing, GivenUnit, GivenWall } from '../given'
-import { exactly, isKnown, type Measure, notKnown, sum, work } from '../measure'
+import { exactly, isKnown, type Measure, notKnown, nought, orElse, sum, work } from '../measure'
 import { fixingsFor, isStudWall, layersInFront } from '../wall-make-up'
 
 /** Past this from either face, cables may run outside every band: ask, until traced to that depth and proved dead. */
@@ -11,6 +11,8 @@ const CABLE_DEPTH = 50
 const STUD_SETBACK = 31.75
 /** Thickness of the metal of a wall plate or bracket; common practice. */
 const PLATE = 2
+/** A base that stands so has its back at the wall. */
+const WITHOUT_LEGS = new Set(['shims', 'plinth-frame', 'floor-cleat', 'nothing'])
 
 /** The depth follows from the screw and the layers of the wall; deep, or not known, it is asked about. */
 export function checkDepth(c: Case, hole: Hole): void {
@@ -26,6 +28,9 @@ export function checkDepth(c: Case, hole: Hole): void {
   if (fixing !== undefined) checkAgainstFixing(c, hole, wall, fixing)
   else if (hole.depth.state === 'known')
     c.refuse('hole', hole.id, 'it has a depth and no fixing to give it one')
+  if (fixing !== undefined && !isKnown(fixing.embedment) && hole.verdict === 'trace first') {
+    c.refuse('verdict', hole.id, `how much of ${fixing.id} must hold is not known, so it must be asked about`)
+  }
   checkDeep(c, hole, wall)
 }
 
@@ -76,16 +81,27 @@ function standOffs(c: Case, hole: Hole): readonly Measure[] {
   if (hole.purpose === 'second-fixing' && unit !== undefined) return throughRail(unit)
   if ((hole.purpose === 'back-rail' || hole.purpose === 'cleat') && unit !== undefined) {
     const { thickness } = unit.backRail
-    return [thickness, sum(thickness, unit.void)]
+    // A cleat lies on the wall whatever its unit is set off it.
+    const gap = hole.purpose === 'cleat' ? nought : orElse(unit.standOff, nought)
+    return [sum(thickness, gap), sum(thickness, unit.void, gap)]
+  }
+  if (hole.purpose === 'base-bracket' && unit !== undefined && standsAtWall(unit)) {
+    return [sum(unit.backRail.thickness, unit.void, orElse(unit.standOff, nought))]
   }
   return [exactly(PLATE)]
 }
 
-/** Through the unit's own rail and the packing that fills the void behind it. */
+/** A box with a rail at its back and no legs is screwed through that rail; no bracket comes between. */
+function standsAtWall({ stands, backRail }: GivenUnit): boolean {
+  const hasRail = isKnown(backRail.edge) || isKnown(backRail.height)
+  return hasRail && stands !== null && WITHOUT_LEGS.has(stands)
+}
+
+/** Through the unit's own rail, the packing that fills the void behind it, and the gap it is set off the wall. */
 function throughRail(unit: GivenUnit): readonly Measure[] {
   const low = isKnown(unit.bottomRail.edge) && isKnown(unit.bottomRail.height)
   const rail = low ? unit.bottomRail.thickness : unit.backRail.thickness
-  return [sum(rail, unit.void)]
+  return [sum(rail, unit.void, orElse(unit.standOff, nought))]
 }
 
 function checkDeep(c: Case, hole: Hole, wall: GivenWall): void {

@@ -1,9 +1,11 @@
 import type { Hole } from '../../core/plan/types'
 import { agree, NEAR, round } from '../agree'
-import { hits } from '../bands/band'
+import { hits, OPEN } from '../bands/band'
 import { type Case, wallOf } from '../case'
 import { expectedHoles } from '../holes/expected-holes'
 import type { ExpectedHole, HoleGroup } from '../holes/hole'
+import { metBeside } from '../holes/in-timber'
+import { isKnown } from '../measure'
 import { drills } from '../must-come-before'
 import { type Refusal, type Refuse, refusalList } from '../report'
 import { fromLeft } from '../room'
@@ -18,7 +20,9 @@ export function checkHoles(c: Case): void {
     return holes
   })
   for (const hole of c.plan.holes) {
-    if (!expected.some((e) => e.id === hole.id)) checkUnruled(c, hole)
+    const own = expected.find((e) => e.id === hole.id)
+    if (own === undefined) checkUnruled(c, hole)
+    else if (!isKnown(own.along)) checkBehind(c, hole)
     checkVerdict(c, hole)
     checkDepth(c, hole)
     checkTimber(c, hole)
@@ -83,6 +87,11 @@ function checkUnruled(c: Case, hole: Hole): void {
     c.refuse('hole', hole.id, 'no rule puts a hole there')
     return
   }
+  checkBehind(c, hole)
+}
+
+/** Wherever a hole for one unit is, that unit is in front of it. */
+function checkBehind(c: Case, hole: Hole): void {
   for (const id of hole.for) {
     const at = c.units.get(id)
     if (at === undefined || hole.along.state === 'unknown') continue
@@ -98,6 +107,7 @@ function checkVerdict(c: Case, hole: Hole): void {
   if (hole.along.state === 'unknown' || hole.height.state === 'unknown') {
     if (hole.verdict === 'trace first')
       c.refuse('verdict', hole.id, 'nobody knows where it is, so it must be asked about')
+    checkHalfPlaced(c, hole)
     return
   }
   const { along, height, verdict } = hole
@@ -128,6 +138,27 @@ function checkVerdict(c: Case, hole: Hole): void {
   for (const id of hole.hitBands) if (!cited.has(id)) c.refuse('verdict', hole.id, `there is no band ${id}`)
 }
 
+/** A place of which one half is known is refused where a band takes up all that the other half may be. */
+function checkHalfPlaced(c: Case, hole: Hole): void {
+  const { along, height, verdict } = hole
+  const bands = (c.bands.get(hole.wall)?.bands ?? []).filter((b) => b.weight === 'refuse')
+  const whole = bands.filter((b) => {
+    const anyHeight = b.bottom === -OPEN && b.top === OPEN
+    const anywhere = b.left === -OPEN && b.right === OPEN
+    if (along.state !== 'unknown' && anyHeight)
+      return along.value > b.left + NEAR && along.value < b.right - NEAR
+    return (
+      height.state !== 'unknown' && anywhere && height.value > b.bottom + NEAR && height.value < b.top - NEAR
+    )
+  })
+  if (whole.length > 0 && verdict !== 'refused')
+    c.refuse(
+      'verdict',
+      hole.id,
+      `wherever it comes, it lies in the ${whole[0]?.kind} band of ${whole[0]?.about}`,
+    )
+}
+
 /** Nothing that carries is behind it: plasterboard alone never does. */
 function badTimber(c: Case, hole: Hole): boolean {
   const wall = wallOf(c, hole.wall)
@@ -148,7 +179,7 @@ function badTimber(c: Case, hole: Hole): boolean {
   return !inStud && !overTimber
 }
 
-/** A hole said to be in a stud is in the middle of it, and the stud is one that was really found. */
+/** A hole said to be in a stud is where a screw meets it, and the stud is one that was really found. */
 function checkTimber(c: Case, hole: Hole): void {
   const wall = wallOf(c, hole.wall)
   if (wall === undefined || hole.stud === null) return
@@ -163,8 +194,15 @@ function checkTimber(c: Case, hole: Hole): void {
   }
   if (centre === null || hole.along.state === 'unknown') return
   const off = Math.abs(hole.along.value - centre)
-  // Plates go where the hanger is; every other fixing is put in the middle of the stud it goes into.
-  const room = hole.purpose === 'plate' ? Math.max(0, (stud.width.value ?? 0) / 2 - EDGE_OF_STUD) : 0
+  // Plates go where the hanger is; every other fixing is put in the middle of the stud it goes into, or where one beside
+  // its unit is met.
+  const beside = hole.for.flatMap((id) => {
+    const unit = c.units.get(id)
+    const met = unit === undefined ? null : metBeside(wall, stud, unit)
+    return met === null || met.value === null ? [] : [Math.abs(met.value - centre)]
+  })
+  const window = Math.max(0, (stud.width.value ?? 0) / 2 - EDGE_OF_STUD)
+  const room = hole.purpose === 'plate' ? window : Math.max(0, ...beside)
   if (off > room + NEAR) {
     c.refuse('hole', hole.id, `it is ${round(off)} from the middle of its stud`)
   }

@@ -83,7 +83,7 @@ export function floorUnder(c: Case, unit: GivenUnit, foot: string): Measure {
   const id = `units.${unit.id}.feet`
   const x = own !== undefined && isKnown(own.x) ? own.x : assumed(leg?.x, id)
   const y = own !== undefined && isKnown(own.y) ? own.y : assumed(leg?.y, id)
-  const said = leg === undefined || leg.floor.state === 'unknown' ? null : leg.floor.value
+  const said = leg === undefined ? undefined : leg.floor.state === 'unknown' ? null : leg.floor.value
   return finished(c, floorAt(c, at.wall, sum(at.left, x), sum(at.out, y), said), ['everywhere'])
 }
 
@@ -93,14 +93,8 @@ export function finished(c: Case, floor: Measure, where: readonly string[]): Mea
   return laid ? sum(floor, c.given.finishToCome) : floor
 }
 
-/** Floor at a place along and out from a wall. */
-export function floorAt(
-  c: Case,
-  wall: string,
-  along: Measure,
-  out: Measure,
-  said: number | null = null,
-): Measure {
+/** Floor at a place along and out from a wall; `said`: what the plan says it is, null where it says that is not known. */
+export function floorAt(c: Case, wall: string, along: Measure, out: Measure, said?: number | null): Measure {
   const frame = c.room.frames.get(wall)
   const { point, missing } = pointMeasures(frame, along, out)
   const floor =
@@ -116,9 +110,10 @@ export function floorAt(
 }
 
 /** Floor by a wall without a place: the plan does not publish its triangles there, so that any good ones will do. */
-function floorApart(c: Case, frame: Frame, point: PlanPoint, said: number | null): Measure {
+function floorApart(c: Case, frame: Frame, point: PlanPoint, said: number | null | undefined): Measure {
   const surface = c.levels.floorBy(frame)
   const own = surface.at(point)
-  if (said === null || own.value === null || Math.abs(own.value - said) <= NEAR) return own
+  if (said === undefined || own.value === said) return own
+  if (own.value !== null && said !== null && Math.abs(own.value - said) <= NEAR) return own
   return nearestLevel(surface.readings, point, said) ?? own
 }

@@ -5,7 +5,7 @@ import { ceilingOver, type FixedThing, fixedThings } from '../fixed-things'
 import { gapBetween, holdsPoint, hull, type Polygon } from '../polygon'
 import { boxesOf, finalPose, pathBlockers, saidToOverlap, standingSolid, tiltBlockers } from '../replay'
 import { distance, meets, type Prism, prismsAt, samePose, turnBetween } from '../solids'
-import { highestOver } from '../surface'
+import { highestOver, highestSpanned } from '../surface'
 import {
   type Feet,
   kindOfMove,
@@ -157,16 +157,35 @@ function checkSweep(c: Case, path: PlacingPath, swept: readonly Prism[], fixed: 
     if (saidToBeStuck(c, path.unit) && inPlace.some((s) => meets(s, solid))) continue
     if (swept.some((s) => meets(s, solid))) c.refuse('path blocked', what, `${id} is in the way`)
   }
+  const sunk = saidToSink(c, path.unit)
   for (const { polygon, bottom, top } of swept) {
     const floor = highestOver(c.levels.floor, polygon)
     const ceiling = ceilingOver(c, polygon)
-    if (floor !== null && bottom < floor - FLOOR_SLACK) {
+    // Where its very place is in the floor, and the plan says so, it goes in as deep as that and no deeper.
+    if (floor !== null && bottom < floor - FLOOR_SLACK - sunk) {
       c.refuse('path blocked', what, `it goes ${round(floor - bottom)} under the floor`)
     }
     if (ceiling !== null && top > ceiling + CEILING_SLACK) {
       c.refuse('path blocked', what, `it goes ${round(top - ceiling)} into the ceiling`)
     }
   }
+}
+
+/**
+ * How far the place of a unit lies in the floor by a plan that says so: in floor that was read only as what stops the
+ * work, in floor that is guessed past the readings as what is to be asked. Nought where it is not said.
+ */
+function saidToSink(c: Case, unit: string): number {
+  const said = c.plan.findings.filter((f) => f.about.includes(unit))
+  const stopped = said.some((f) => f.weight === 'stop' && f.about.includes('floor'))
+  const asked = said.some((f) => f.weight === 'ask' && f.rule === 'floor-not-read-under')
+  const depths = standingSolid(c, unit).map(({ polygon, bottom }) => ({
+    read: (highestSpanned(c.levels.floor, polygon) ?? bottom) - bottom,
+    all: (highestOver(c.levels.floor, polygon) ?? bottom) - bottom,
+  }))
+  const read = Math.max(0, ...depths.map((d) => d.read))
+  if (read > FLOOR_SLACK && !stopped) return 0
+  return asked ? Math.max(read, ...depths.map((d) => d.all)) : read
 }
 
 function checkTilt(

@@ -6,6 +6,7 @@ import { area, hull } from '../polygon'
 import { isHung, type UnitStretch } from '../positions'
 import { planeThrough } from '../surface'
 import { finished, floorAt, floorUnder } from './legs'
+import { bearingFloors, isPacked } from './shims'
 
 /** The walls stand where walking round the room puts them, and the floor is the one that was read. */
 export function checkSurvey(c: Case): void {
@@ -88,6 +89,7 @@ function checkHighPoint(c: Case): void {
 
 function standingPlaces(c: Case, at: UnitStretch): readonly Measure[] {
   if (at.unit.stands === 'legs') return at.unit.feet.map((foot) => floorUnder(c, at.unit, foot.id))
+  if (isPacked(at)) return bearingFloors(c, at)
   const bay = at.unit.kind === 'appliance-space'
   if (!bay && (isHung(at.unit) || at.unit.stands === null)) return []
   const front = sum(at.out, at.unit.depth)

@@ -3,6 +3,7 @@ import { type Case, topOf } from '../case'
 import { isCarcass } from '../positions'
 import { boxesOf, finalPose } from '../replay'
 import { samePose, sameSolid } from '../solids'
+import { checkAlone } from './lift-alone'
 
 /** Every unit stands along its wall where its chain of neighbours puts it, with the size the file gives. */
 export function checkUnits(c: Case): void {
@@ -23,6 +24,7 @@ export function checkUnits(c: Case): void {
     if (isCarcass(own.unit)) agree(c.refuse, 'unit', `${id} top`, plan.top, topOf(c, own.unit))
     checkPose(c, id)
     checkLift(c, id)
+    checkAlone(c, own.unit)
   }
   const ids = c.plan.units.map((u) => u.unit)
   for (const id of ids) if (!c.units.has(id)) c.refuse('unit', id, 'the kitchen has no such unit')

@@ -32,6 +32,7 @@ export type Trouble =
   | 'none-entered'
   | 'no-stand-off'
   | 'base-not-known'
+  | 'hold-not-known'
 
 /** A hole as judged, with what its findings are made of. */
 export interface Drilled {
@@ -43,6 +44,9 @@ export interface Drilled {
   /** Left of the wall behind its tip. */
   readonly behind: Figure
   readonly screw: Fixing | null
+  /** What the screw goes through before the finished face, and behind it before what holds. */
+  readonly standOff: Figure
+  readonly inFront: Figure
   /** Bands nearer to it than the readings of both can tell. */
   readonly nearBands: readonly Band[]
   /** What speaks against it would go away if it were moved. */
@@ -67,7 +71,11 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
   const depth = depthOf(screw, choice, backing, want.standOff)
   const spare = spareLength(screw, backing, want.standOff)
   const behind = leftBehind(depth, wall)
-  const troubles = [...choiceTroubles(choice, work), ...lengthTroubles(spare, behind)]
+  const troubles = [
+    ...choiceTroubles(choice, work),
+    ...holdTroubles(screw, depth),
+    ...lengthTroubles(spare, behind),
+  ]
   const judgement = judgeHole(
     {
       purpose: want.purpose,
@@ -103,6 +111,8 @@ export function drilled(work: WallWork, want: WantedHole): Drilled {
     spare,
     behind,
     screw,
+    standOff: want.standOff,
+    inFront: backing.inFront,
     nearBands: judgement.nearBands,
     wouldMove: judgement.wouldMove,
     pastDepth: judgement.pastDepth,
@@ -156,7 +166,6 @@ function depthOf(screw: Fixing | null, choice: Choice, backing: Backing, standOf
   const depth = depthOfHole({
     standOff,
     inFront: backing.inFront,
-    embedment: screw.embedment,
     holeDepth: isPlain ? pilotDepth(screw.holeDepth) : screw.holeDepth,
     length: screw.length,
   })
@@ -171,6 +180,11 @@ function chosen(figure: Figure | undefined, choice: Choice): Figure {
 function choiceTroubles({ because }: Choice, work: WallWork): readonly Trouble[] {
   if (because === 'none-entered' || because === 'no-stand-off') return [because]
   return because === 'base-not-known' && work.kind === 'masonry' ? [because] : []
+}
+
+/** How deep it goes is known, and not whether enough of it holds: its maker says how much that is. */
+function holdTroubles(screw: Fixing | null, depth: Figure): readonly Trouble[] {
+  return screw !== null && hasValue(depth) && !hasValue(screw.embedment) ? ['hold-not-known'] : []
 }
 
 function lengthTroubles(spare: Figure, behind: Figure): readonly Trouble[] {

@@ -3,7 +3,7 @@ import { finding } from '../holes/finding'
 import { holesSaid } from '../holes/holes-said'
 import { isOtherFaceUnseen } from '../holes/other-face'
 import { factId } from '../kitchen/fact-id'
-import { type Message, message } from '../message'
+import { followedBy, type Message, message } from '../message'
 import type { Finding } from '../plan/types'
 import type { UnitPosition } from '../units/positions'
 import type { Drilled, Trouble } from './drill'
@@ -155,6 +155,7 @@ const TROUBLE: Readonly<Record<Trouble, Pick<Finding, 'rule' | 'weight'>>> = {
   'none-entered': { rule: 'fixing-not-entered', weight: 'ask' },
   'no-stand-off': { rule: 'fixing-not-entered', weight: 'ask' },
   'base-not-known': { rule: 'base-not-known', weight: 'ask' },
+  'hold-not-known': { rule: 'screw-hold-not-known', weight: 'ask' },
 }
 
 /** What is wrong with the screws: one finding for each trouble, use and wall, at the hole where it is worst. */
@@ -205,8 +206,9 @@ export function refusedFindings(
 ): readonly Finding[] {
   const refused = holes.filter((d) => d.hole.verdict === 'refused')
   return refused.map(({ hole }) => {
-    if (hole.id.endsWith('.refused')) return movedFinding(hole, positions)
     const depends = dependsOn(hole.purpose, holes, hole.for)
+    // Passed over with too little left to hold by, it has not been moved: it is missing.
+    if (hole.id.endsWith('.refused') && !depends) return movedFinding(hole, positions)
     const unit = positions.get(hole.for[0] ?? '')?.name ?? hole.for.join(' ')
     return finding({
       rule: 'hole-refused',
@@ -215,11 +217,14 @@ export function refusedFindings(
       dangerous: depends,
       about: [hole.id, ...hole.for, ...hole.hitBands],
       where: { wall: hole.wall, along: hole.along, height: hole.height },
-      say: message(depends ? 'holes.hole-refused' : 'holes.hole-refused-others-hold', {
-        unit,
-        along: hole.along,
-        height: hole.height,
-      }),
+      say: withReason(
+        message(depends ? 'holes.hole-refused' : 'holes.hole-refused-others-hold', {
+          unit,
+          along: hole.along,
+          height: hole.height,
+        }),
+        hole,
+      ),
       figures: [hole.along, hole.height],
       basis: practice('no hole in a band, an opening, a lintel or where nothing holds'),
     })
@@ -256,6 +261,11 @@ export function nearBandFindings(
   )
 }
 
+/** What was said of a hole, and what speaks against it. */
+function withReason(said: Message, { against: [why] }: Drilled['hole']): Message {
+  return why === undefined ? said : followedBy(said, why)
+}
+
 /** The place first wanted is not drilled; another is used. */
 function movedFinding(hole: Drilled['hole'], positions: ReadonlyMap<string, UnitPosition>): Finding {
   const unit = positions.get(hole.for[0] ?? '')?.name ?? hole.for.join(' ')
@@ -265,7 +275,7 @@ function movedFinding(hole: Drilled['hole'], positions: ReadonlyMap<string, Unit
     weight: 'note',
     about: [hole.id, ...hole.for, ...hole.hitBands],
     where: { wall: hole.wall, along: hole.along, height: hole.height },
-    say: message('holes.hole-moved', { unit, along: hole.along, height: hole.height }),
+    say: withReason(message('holes.hole-moved', { unit, along: hole.along, height: hole.height }), hole),
     figures: [hole.along, hole.height],
     basis: practice('no hole in a band, an opening, a lintel or where nothing holds'),
   })

@@ -20,6 +20,7 @@ import {
 } from './fixing-findings'
 import { topOf } from './hanging-edge'
 import { evenShares, holdingPlan, type Load, loadOf, sharesOnceSettled, unknownShares } from './holding'
+import { hollowFindings } from './hollow-findings'
 import { heldBy } from './hung'
 import { whatCouldMoveIt } from './move-inwards'
 import { type NeededNogging, neededNogging } from './needed-nogging'
@@ -100,6 +101,7 @@ export function workOutFixings(
       ...[...works.values()].flatMap((work) => [
         ...wallFindings(work, holesOn(work.wall.id), isFixedTo(work, positions.units)),
         ...screwFindings(work, holesOn(work.wall.id)),
+        ...hollowFindings(work, survey, holesOn(work.wall.id), byUnit),
       ]),
       ...parts.flatMap((part) => part.findings),
       ...refusedFindings(holes, byUnit),
@@ -176,8 +178,9 @@ function held(
   load: Load,
   shares: Parameters<typeof holdingPlan>[2],
   holes: readonly Drilled[],
+  work: WallWork,
 ): Pick<Part, 'holding' | 'findings'> {
-  const { plan, findings } = holdingPlan(position, load, shares, holes)
+  const { plan, findings } = holdingPlan(position, load, shares, holes, work)
   return { holding: [[position.unit.id, plan]], findings: [...findings, ...hardwareFindings(position)] }
 }
 
@@ -199,7 +202,7 @@ function onPlates(position: UnitPosition, work: WallWork, context: Context): Par
   const nothingBehind =
     work.kind === 'studs' && holes.some(({ hole }) => hole.into === null && hasValue(hole.height))
   const needed = nothingBehind ? [neededNogging(position, 'plate', row)] : []
-  return { ...NOTHING, holes, needed, ...held(position, load, evenShares(load, count), holes) }
+  return { ...NOTHING, holes, needed, ...held(position, load, evenShares(load, count), holes, work) }
 }
 
 function onBackRail(position: UnitPosition, work: WallWork, context: Context): Part {
@@ -216,7 +219,7 @@ function onBackRail(position: UnitPosition, work: WallWork, context: Context): P
   }
   const even = kept.length === 0 ? unknownShares(wallFacts(work)) : evenShares(load, count)
   const settled = whatDecides(work, found.holes, position)
-  const result = held(position, load, sharesOnceSettled(even, settled.from, settled.missing), kept)
+  const result = held(position, load, sharesOnceSettled(even, settled.from, settled.missing), kept, work)
   return { ...found, ...result, findings: [...found.findings, ...result.findings] }
 }
 
@@ -255,7 +258,7 @@ function onCleat(position: UnitPosition, work: WallWork, context: Context): Part
   const cleat = cleatFixings(work, position, context.topOf(position))
   const load = loadOf(position, context.kitchen, cleat.row.holeHeight, context.undersideOf(position))
   const shares = sharesAlong(work, cleat.row, cleat.holes, position, [load])
-  const result = held(position, load, shares, keptOf(cleat.holes))
+  const result = held(position, load, shares, keptOf(cleat.holes), work)
   return { ...NOTHING, ...cleat, ...result, findings: [...cleat.findings, ...result.findings] }
 }
 
@@ -291,7 +294,7 @@ function railHolding(
   const loads = on.map((p) => loadOf(p, context.kitchen, rail.row.holeHeight, context.undersideOf(p)))
   const parts = on.map((position, i) => {
     const shares = sharesAlong(work, rail.row, rail.holes, position, loads)
-    return { ...NOTHING, ...held(position, loads[i] as Load, shares, keptOf(rail.holes)) }
+    return { ...NOTHING, ...held(position, loads[i] as Load, shares, keptOf(rail.holes), work) }
   })
   return together(parts)
 }

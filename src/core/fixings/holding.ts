@@ -7,8 +7,10 @@ import type { Finding, HoldingPlan } from '../plan/types'
 import type { UnitPosition } from '../units/positions'
 import { centreOut, massInUse } from './centre-of-mass'
 import type { Drilled } from './drill'
+import { publishedPull } from './published-pull'
 import { pullOn, shareOf, weightOf } from './pull-and-shear'
 import { type Capacity, capacityFacts, capacityVerdict } from './verdict'
+import type { WallWork } from './wall-work'
 
 /** What a unit asks of its top fixings, whole. */
 export interface Load {
@@ -86,6 +88,7 @@ export function holdingPlan(
   load: Load,
   shares: Shares,
   holes: readonly Drilled[],
+  work: Pick<WallWork, 'wall' | 'site'>,
 ): { readonly plan: HoldingPlan; readonly findings: readonly Finding[] } {
   const screw = holes.find((d) => d.screw !== null)?.screw ?? null
   const capacity = capacityVerdict(
@@ -94,12 +97,14 @@ export function holdingPlan(
     screw,
     perHanger(position, load),
   )
+  const published = publishedPull(work, holes)
   const plan: HoldingPlan = {
     pull: load.pull,
     shear: load.shear,
     ...shares,
     verdict: capacity.verdict,
     lacking: capacity.lacking,
+    ...(published === null ? {} : { published }),
   }
   return { plan, findings: said(position, plan, capacity, screw?.id ?? null) }
 }

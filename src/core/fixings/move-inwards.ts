@@ -33,13 +33,21 @@ export function drilledOrMoved(
 }
 
 /**
- * The first place to one side of a refused hole where it would not be refused; undefined if there is none within reach,
- * or while something that could refuse it there has no place yet.
+ * The first place to one side of a refused hole, and within what it fixes, where it would not be refused; undefined if
+ * there is none within reach, or while something that could refuse it there has no place yet.
  */
-export function freeBeside(work: WallWork, want: WantedHole, towards: Direction): Drilled | undefined {
+export function freeBeside(
+  work: WallWork,
+  want: WantedHole,
+  towards: Direction,
+  within: { readonly from: number; readonly to: number },
+): Drilled | undefined {
   const settled = withPlaceSettled(work, want, [towards])
   if (!hasValue(settled.along)) return undefined
-  const tried = placesToTry([towards]).map((by) => drilled(work, moved(settled, by)))
+  const at = settled.along.value
+  const tried = placesToTry([towards])
+    .filter((by) => at + by >= within.from && at + by <= within.to)
+    .map((by) => drilled(work, moved(settled, by)))
   return tried.find((d) => !d.wouldMove) ?? tried.find((d) => d.hole.verdict !== 'refused')
 }
 
@@ -91,12 +99,16 @@ export function whatCouldMoveIt(
     (d) => d.left === null || d.right === null || (d.left <= high && d.right >= low),
   )
   const hangsOnHeight = bands.some(isLimitedInHeight) || work.wall.openings.length > 0
+  // Past the end of the wall it gives way as out of a band.
+  const { length } = work.wall
+  const isNearEnd = hasValue(length) && high > length.value
   const lacking = hangsOnHeight && height.state === 'unknown' ? height.missing : []
   return {
     from: [
       ...bands.flatMap((b) => b.from),
       ...doubts.flatMap((d) => d.from),
       ...(hangsOnHeight ? height.from : []),
+      ...(isNearEnd ? length.from : []),
     ],
     missing: [...bands.flatMap((b) => b.unknownBecause), ...doubts.flatMap((d) => d.missing), ...lacking],
   }

@@ -9,7 +9,7 @@ const CLEAR = 0.5
 
 /** Kinds that go straight into timber, with a pilot and no plug. */
 export function isPlainScrew(kind: Fixing['kind']): boolean {
-  return kind === 'wood-screw' || kind === 'bracket-screw'
+  return kind === 'wood-screw' || kind === 'bracket-screw' || kind === 'lag-screw'
 }
 
 /** A size by which a thing is bought, as it stands on the packet: a 4.5 mm screw is called that, however it measures. */

@@ -75,7 +75,7 @@ function inMasonry(work: WallWork, row: Row, from: ValueFigure, to: ValueFigure)
     )
     const first = drilled(work, want)
     return first.hole.verdict === 'refused'
-      ? [first, ...inItsStead(work, want, neighbours, spacing.value)]
+      ? [first, ...inItsStead(work, want, { from: from.value, to: to.value }, neighbours, spacing.value)]
       : [first]
   })
 }
@@ -92,15 +92,16 @@ function evenly(from: Figure, to: Figure, index: number, spans: number): Figure 
   )
 }
 
-/** The nearest free place beside a refused one; one on either side of it where one alone would span too far. */
+/** The nearest free place beside a refused one that the rail still covers; one on either side of it where one alone would span too far. */
 function inItsStead(
   work: WallWork,
   want: WantedHole,
+  rail: { readonly from: number; readonly to: number },
   neighbours: readonly number[],
   furthest: number,
 ): readonly Drilled[] {
-  const left = freeBeside(work, { ...want, id: `${want.id}-left` }, -1)
-  const right = freeBeside(work, { ...want, id: `${want.id}-right` }, 1)
+  const left = freeBeside(work, { ...want, id: `${want.id}-left` }, -1, rail)
+  const right = freeBeside(work, { ...want, id: `${want.id}-right` }, 1, rail)
   const both = [left, right].filter((d): d is Drilled => d !== undefined)
   const off = (d: Drilled) => Math.abs(placeOf(d.hole.along) - placeOf(want.along))
   const [nearest] = [...both].sort((a, b) => off(a) - off(b))

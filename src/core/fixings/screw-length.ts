@@ -17,23 +17,22 @@ export function lengthNeeded(standOff: Figure, inFront: Figure, embedment: Figur
 
 /**
  * Depth of the hole from the finished face to its deepest point: of the hole its maker asks for in the base, and of the
- * tip of the screw. While the length the screw needs in the base is not known, nor is whether this is its hole.
+ * tip of the screw. How much of the screw must hold decides whether it is long enough, not how deep it goes.
  */
 export function depthOfHole(parts: {
   readonly standOff: Figure
   readonly inFront: Figure
-  readonly embedment: Figure
   readonly holeDepth: Figure
   readonly length: Figure
 }): Figure {
-  const { standOff, inFront, embedment, holeDepth, length } = parts
+  const { standOff, inFront, holeDepth, length } = parts
   return derive(
     'mm',
     {
       kind: 'geometry',
       why: 'the deeper of the drilled hole and the tip of the screw, from the finished face',
     },
-    [standOff, inFront, holeDepth, length, embedment],
+    [standOff, inFront, holeDepth, length],
     (off = 0, front = 0, bit = 0, long = 0) => Math.max(front + bit, long - off),
   )
 }

@@ -1,11 +1,12 @@
 import { derive, type Figure, hasValue, restingOn } from '../figure'
 import type { UnitPosition } from '../units/positions'
+import { type Aimed, besideWithin, centredWithin } from './aim'
 import type { FixingPurpose } from './choose-fixing'
 import { type Drilled, drilled, type WantedHole } from './drill'
 import { drilledOrMoved } from './move-inwards'
 import { holdsAt, type LetIn } from './noggings'
 import { inLetIn, inStud } from './timber'
-import { EDGE_OF_TIMBER, type UsableStud } from './usable-studs'
+import { EDGE_OF_TIMBER } from './usable-studs'
 import type { WallWork } from './wall-work'
 
 /** In masonry a bracket sits this far in from the inside of the side panel; over a nogging this far, for the driver. */
@@ -73,20 +74,27 @@ export interface InTimber {
 /**
  * In a stud wall: up to two, in the leftmost and the rightmost usable stud whose centre lies within the unit; a stud
  * where the hole is refused is passed over for the next inwards. Where studs do not give `wantedCount`, timber or board
- * let in at that height takes the rest.
+ * let in at that height takes the rest. Where two are wanted and there are still fewer, a stud beside the unit's panel
+ * takes one, off its centre.
  *
- * A stud the unit only overlaps does not count: its centre must lie inside (failure modes F20, F21).
+ * A stud the unit only overlaps does not count: its centre, or enough of its window, must lie inside (failure modes F20,
+ * F21).
  */
 export function inTimberSides(work: WallWork, sides: Sides, wantedCount: 1 | 2): InTimber {
-  const studs = studsWithin(work, sides)
+  const { from, to } = withinUnit(sides.position)
+  const usable = work.studs.usable.filter((stud) => !sides.onlyTimber || stud.material === 'timber-stud')
+  const studs = centredWithin(usable, from, to)
   const refused: Drilled[] = []
   const left = firstFree(work, sides, studs, refused)
-  const rest = left === undefined ? [] : studs.filter((s) => s.id !== left.hole.stud).reverse()
+  const rest = left === undefined ? [] : studs.filter(({ stud }) => stud.id !== left.hole.stud).reverse()
   const right = firstFree(work, sides, rest, refused)
   const inStuds = [left, right].filter((d): d is Drilled => d !== undefined)
   const missing = Math.max(0, wantedCount - inStuds.length)
   const inNoggings = missing === 0 ? [] : overNoggings(work, sides, inStuds, missing)
-  const kept = [...inStuds, ...inNoggings.filter((d) => d.hole.verdict !== 'refused')]
+  const centred = [...inStuds, ...inNoggings.filter((d) => d.hole.verdict !== 'refused')]
+  const isShort = wantedCount === 2 && centred.length < 2
+  const beside = isShort ? besideWithin(usable, from, to) : []
+  const kept = [...centred, ...allFree(work, sides, beside, refused).slice(0, 2 - centred.length)]
   const known = new Set(kept.map((d) => d.hole.id))
   const others = [...refused, ...inNoggings].filter((d) => !known.has(d.hole.id))
   // A stud passed over is only the place first wanted, kept so that nobody drills it after all.
@@ -98,31 +106,34 @@ function firstWanted(found: Drilled): Drilled {
   return { ...found, hole: { ...found.hole, id: `${found.hole.id}.refused` } }
 }
 
-function studsWithin(work: WallWork, sides: Sides): readonly UsableStud[] {
-  const { from, to } = withinUnit(sides.position)
-  if (!hasValue(from) || !hasValue(to)) return []
-  return work.studs.usable.filter(
-    (stud) =>
-      stud.centre.value >= from.value &&
-      stud.centre.value <= to.value &&
-      (!sides.onlyTimber || stud.material === 'timber-stud'),
-  )
-}
-
 function firstFree(
   work: WallWork,
   sides: Sides,
-  studs: readonly UsableStud[],
+  studs: readonly Aimed[],
   refused: Drilled[],
 ): Drilled | undefined {
   const tried = new Set(refused.map((d) => d.hole.stud))
-  for (const stud of studs.filter((s) => !tried.has(s.id))) {
-    const want = { ...wanted(sides, stud.id, stud.centre), timber: inStud(work.wall, stud) }
-    const found = drilled(work, want)
+  for (const aimed of studs.filter(({ stud }) => !tried.has(stud.id))) {
+    const found = intoStud(work, sides, aimed)
     if (found.hole.verdict !== 'refused') return found
     refused.push(found)
   }
   return undefined
+}
+
+function allFree(
+  work: WallWork,
+  sides: Sides,
+  studs: readonly Aimed[],
+  refused: Drilled[],
+): readonly Drilled[] {
+  const found = studs.map((aimed) => intoStud(work, sides, aimed))
+  refused.push(...found.filter((d) => d.hole.verdict === 'refused'))
+  return found.filter((d) => d.hole.verdict !== 'refused')
+}
+
+function intoStud(work: WallWork, sides: Sides, { stud, along }: Aimed): Drilled {
+  return drilled(work, { ...wanted(sides, stud.id, along), timber: inStud(work.wall, stud) })
 }
 
 interface Point {

@@ -13,6 +13,8 @@ export interface UsableStud {
   readonly centre: ValueFigure
   /** The window either side of the centre: half the width, less the edge. */
   readonly half: number
+  /** How well the place of the window is known, mm. */
+  readonly known: number
   /** Within what the readings hold, does a hole at the centre land in the window? */
   readonly sure: boolean
   readonly material: 'timber-stud' | 'metal-stud'
@@ -70,12 +72,14 @@ const halfWindow = (width: ValueFigure): number => width.value / 2 - EDGE_OF_TIM
 function usable(wall: Wall, stud: Stud, centre: Figure): readonly UsableStud[] {
   if (doubtful(wall, stud, centre).length > 0 || !hasValue(centre) || !hasValue(stud.width)) return []
   const half = halfWindow(stud.width)
+  const known = centre.pm + stud.width.pm / 2
   return [
     {
       id: stud.id,
       centre: restingOn(centre, stud.width.from) as ValueFigure,
       half,
-      sure: centre.pm + stud.width.pm / 2 <= half,
+      known,
+      sure: known <= half,
       material: materialOf(wall, stud),
     },
   ]

@@ -1,7 +1,7 @@
 import { type Bound, type Room, tightestRoom } from '../difference/bounds'
 import type { Constraint } from '../difference/network'
 import { type Basis, type Figure, hasValue, quantise, type ValueFigure } from '../figure'
-import type { HeightVariable } from '../plan/types'
+import type { Demand, HeightVariable } from '../plan/types'
 import type { Component } from './components'
 import { type DemandNetwork, fixedAt, fixedBy, type Limit } from './demand-network'
 import type { Settled } from './settled'
@@ -19,6 +19,10 @@ export interface Chosen {
 const inTheMiddle: Basis = {
   kind: 'geometry',
   why: 'the whole millimetre nearest the middle of the room that all demands leave, kept clear of its ends by their precision',
+}
+const onTheFloor: Basis = {
+  kind: 'common-practice',
+  why: 'a box on shims goes down on the highest floor under any of them, with nothing to shim there, and the rest is shimmed up to it',
 }
 /** mm away from the only end there is. Common practice: room to level both ways. */
 const OFF_ONE_END = 10
@@ -40,11 +44,15 @@ function inTurn(a: HeightVariable, b: HeightVariable): number {
   return rank(a) - rank(b) || (a < b ? -1 : 1)
 }
 
-/** Chooses the heights of the components one after another, each in the room that the ones before have left it. */
+/**
+ * Chooses the heights of the components one after another, each in the room that the ones before have left it.
+ * `setsDown` tells the demands of boxes that go down on the floor itself.
+ */
 export function chooseHeights(
   components: readonly Component[],
   network: DemandNetwork,
   settled: Settled,
+  setsDown: (demand: Demand) => boolean,
 ): ReadonlyMap<HeightVariable, Chosen> {
   const constraints: Constraint[] = [...network.constraints]
   for (const [variable, height] of settled.heights) {
@@ -60,7 +68,7 @@ export function chooseHeights(
       continue
     }
     const now = roomOf(constraints).get(variable) ?? OPEN
-    const choice = choiceIn(now, { network, chosen, settled, component })
+    const choice = choiceIn(now, { network, chosen, settled, component, setsDown })
     const room = described(before.get(variable) ?? OPEN, network, settled)
     chosen.set(variable, choice === undefined ? notChosen(component, [WISHES]) : { ...room, height: choice })
     if (choice !== undefined) constraints.push(...fixedAt(variable, choice.value))
@@ -86,16 +94,25 @@ interface Choosing {
   readonly chosen: ReadonlyMap<HeightVariable, Chosen>
   readonly settled: Settled
   readonly component: Component
+  readonly setsDown: (demand: Demand) => boolean
 }
 
 function choiceIn(room: Room, choosing: Choosing): ValueFigure | undefined {
-  const value = valueIn(room, choosing.network)
+  const floor = floorUnder(room, choosing)
+  const value = floor ?? valueIn(room, choosing.network)
   if (value === undefined) return undefined
   const isAssumed = [...(room.lowest?.by ?? []), ...(room.highest?.by ?? [])].some((id) =>
     restsOnAssumed(id, choosing),
   )
   const state = isAssumed ? 'assumed' : 'known'
-  return { state, value, pm: 0, unit: 'mm', basis: inTheMiddle, from: choosing.component.from }
+  const basis = floor === undefined ? inTheMiddle : onTheFloor
+  return { state, value, pm: 0, unit: 'mm', basis, from: choosing.component.from }
+}
+
+/** The lowest height, where it is a box coming down on the floor that bounds it; else undefined. */
+function floorUnder({ lowest }: Room, { network, setsDown }: Choosing): number | undefined {
+  const limits = limitsOf(lowest, network.limits)
+  return lowest !== null && limits.some(({ demand }) => setsDown(demand)) ? quantise(lowest.value) : undefined
 }
 
 function restsOnAssumed(constraint: string, { network, chosen, settled }: Choosing): boolean {

@@ -73,7 +73,10 @@ function ceilingOver(survey: Survey, { unit, left, right, out, depth }: UnitPosi
   return survey.ceilingOver(unit.wall, left, right, sum('mm', underTheCeiling, [out, depth]))
 }
 
-/** Ways of standing on the floor without legs: the box, its frame or its cleat is shimmed at the corners. */
+/**
+ * Ways of standing on the floor without legs: the box, its frame or its cleat is shimmed at the corners, or where its
+ * feet are listed: a side with a toe space bears no further out than that.
+ */
 const ON_ITS_CORNERS = new Set(['shims', 'plinth-frame', 'floor-cleat', 'nothing'])
 
 function standingUnit(unit: GroupedUnit, ground: Ground): readonly StandingUnit[] {
@@ -83,7 +86,9 @@ function standingUnit(unit: GroupedUnit, ground: Ground): readonly StandingUnit[
     return [{ ...unit, on: 'legs', footings: feetOf(unit.position, ground) }]
   }
   if (!ON_ITS_CORNERS.has(stands)) return []
-  return [{ ...unit, on: 'its-corners', footings: cornersOf(unit.position, ground) }]
+  const { position } = unit
+  const bearing = position.unit.feet.length > 0 ? feetOf(position, ground) : cornersOf(position, ground)
+  return [{ ...unit, on: 'its-corners', footings: bearing }]
 }
 
 /** Appliances that go under a worktop as a rule, whether or not a worktop is said to lie over their space. */
@@ -129,6 +134,10 @@ export function setBackOf(plinth: FinishingPart | undefined): Figure {
 }
 
 /** A finish still to be laid that will lie in the bays, on top of the floor they have now; null: none there. */
-export function finishInBays({ kitchen: { floor } }: HeightsContext): Figure | null {
+export function finishInBays({
+  kitchen: { floor },
+}: {
+  readonly kitchen: Pick<Kitchen, 'floor'>
+}): Figure | null {
   return floor.finishWhere === 'bays-and-front' ? floor.finishToCome : null
 }

@@ -112,7 +112,12 @@ export function givenUpFindings({ givenUp, dropped }: Pick<Kept, 'givenUp' | 'dr
         rule: 'preferred-height-given-up',
         subjects: [demand.id],
         weight: USUAL_RULES.has(ruleOf(demand)) ? 'note' : 'warn',
-        say: message('heights.preferred-height-given-up', { demand: demandName(demand) }),
+        say: message(
+          USUAL_RULES.has(ruleOf(demand))
+            ? 'heights.usual-height-given-up'
+            : 'heights.preferred-height-given-up',
+          { demand: demandName(demand) },
+        ),
         about: sortedIds(demand.about),
         figures: limitsOf(demand),
         basis: demand.basis,

@@ -67,7 +67,7 @@ function footingAt(position: UnitPosition, spot: Spot, ground: Ground): Footing 
   }
 }
 
-/** The feet of a unit on legs. What was found under one on the day takes the place of the surface. */
+/** The feet of a unit on legs, or where a box without legs bears. What was found under one on the day takes the place of the surface. */
 export function feetOf(position: UnitPosition, ground: Ground): readonly Footing[] {
   return position.unit.feet.map((foot) => footingAt(position, foot, ground))
 }

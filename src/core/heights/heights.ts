@@ -9,6 +9,7 @@ import type {
   HeightValue,
   HeightVariable,
   LegPlan,
+  ShimPlan,
   UnitId,
   UnitPlan,
 } from '../plan/types'
@@ -33,8 +34,10 @@ import {
 import { floorUnder } from './floor-under'
 import { hookingOn } from './hooking-on'
 import { type Kept, keepWhatHolds } from './keep'
+import { legsNearEnd } from './leg-near-end'
 import { legsOf } from './legs'
 import { type Settled, settle } from './settled'
+import { setsDown, shimsOf } from './shims'
 import { type HeightOf, undersidesOf } from './undersides'
 import { unmetOf } from './unmet'
 
@@ -43,6 +46,7 @@ export interface HeightsWorkedOut {
   readonly heights: Heights
   readonly undersides: ReadonlyMap<UnitId, Figure>
   readonly legs: ReadonlyMap<UnitId, readonly LegPlan[]>
+  readonly shims: ReadonlyMap<UnitId, readonly ShimPlan[]>
   readonly highPoint: FloorSurface['highPoint']
   readonly fall: Figure
   readonly hookOn: ReadonlyMap<UnitId, UnitPlan['hookOn']>
@@ -76,7 +80,7 @@ export function workOutHeights(
   const settled = settle(demands)
   const kept = keepWhatHolds(demands, settled)
   const components = componentsOf(demands, settled)
-  const chosen = chooseHeights(components, networkOfDemands(kept.demands), settled)
+  const chosen = chooseHeights(components, networkOfDemands(kept.demands), settled, setsDown(context))
   const heightOf: HeightOf = (variable) => settled.heights.get(variable) ?? chosen.get(variable)?.height
   const heights: Heights = {
     demands,
@@ -90,18 +94,21 @@ export function workOutHeights(
 function whatFollows(context: HeightsContext, heights: Heights, kept: Kept, heightOf: HeightOf) {
   const undersides = undersidesOf(context, heightOf)
   const legs = legsOf(context, undersides)
+  const shims = shimsOf(context, undersides)
   const hookOn = hookingOn(context, undersides)
+  const marginal = marginalHeights(heights.values, heights.demands)
   const findings = [
     ...unknownDemands(context, heights.demands),
     ...wishesFromBareFloor(context),
     ...clashes(heights.conflicts, heights.demands),
     ...givenUpFindings(kept),
-    ...marginalHeights(heights.values, heights.demands),
+    ...marginal,
     ...legFindings(context, legs),
+    ...legsNearEnd(context, legs, new Set(marginal.flatMap(({ about }) => about))),
     ...outsideReadings(context),
     ...hookOnFindings(context, hookOn, undersides),
   ]
-  return { undersides, legs, hookOn, ...floorUnder(context), findings }
+  return { undersides, legs, shims, hookOn, ...floorUnder(context), findings }
 }
 
 function valuesOf(settled: Settled, chosen: ReadonlyMap<HeightVariable, Chosen>): readonly HeightValue[] {

@@ -177,7 +177,15 @@ function bracketLines(holes: readonly Hole[]): readonly HeightLine[] {
       const places = row.flatMap(({ along }) => valueOf(along) ?? [])
       const [from, to] =
         places.length < row.length ? [null, null] : [Math.min(...places), Math.max(...places)]
-      return { id: `bracket.${first.id}`, wall: first.wall, of: 'bracket', height: first.height, from, to }
+      return {
+        id: `bracket.${first.id}`,
+        wall: first.wall,
+        of: 'bracket',
+        height: first.height,
+        from,
+        to,
+        ...(first.throughRail === true ? { throughRail: true } : {}),
+      }
     })
   })
 }

@@ -56,7 +56,7 @@ export interface Judgement {
 }
 
 /**
- * What is known against a hole. `refused` when it lies in a band, an opening, a lintel that may not be drilled, or has
+ * What is known against a hole. `refused` when it lies past the end of its wall, in a band, an opening, a lintel that may not be drilled, or has
  * nothing behind it to hold; `ask` when something must be settled first; else `trace first`. There is no better verdict
  * than that: bands are where cables should be, and the detector decides.
  */
@@ -84,11 +84,17 @@ const isRefusal = (objection: Objection): boolean => objection.verdict === 'refu
 
 function placeObjections(hole: HoleToJudge, site: HoleSite): readonly Objection[] {
   const { along, height } = hole
-  if (!hasValue(along) || !hasValue(height)) {
-    return [{ verdict: 'ask', say: message('holes.place-unknown'), moves: false }]
-  }
   const counting = [...site.bands, ...deepBands(hole, site)]
+  if (!hasValue(along) || !hasValue(height)) {
+    const open: Objection = { verdict: 'ask', say: message('holes.place-unknown'), moves: false }
+    return [
+      open,
+      ...(hasValue(along) && isOffWall(along, site.wall) ? [pastTheEnd] : []),
+      ...counting.filter((b) => isInWherever(b, along, height)).map((b) => inBand(b, site.wall)),
+    ]
+  }
   return [
+    ...(isOffWall(along, site.wall) ? [pastTheEnd] : []),
     ...counting.flatMap((b) => againstBand(b, along, height, hole.purpose, site.wall)),
     ...site.openings
       .filter((o) => isWithin(o, along.value, height.value))
@@ -97,6 +103,26 @@ function placeObjections(hole: HoleToJudge, site: HoleSite): readonly Objection[
       .filter((l) => isWithin(l, along.value, height.value))
       .map((l) => overOpening(l, site.wall)),
   ]
+}
+
+/**
+ * Whether a hole of which only one position is known lies in a band wherever the other comes: a strip from floor to ceiling
+ * over a socket, whatever the height; a strip along the whole wall, however far along.
+ */
+function isInWherever(band: Band, along: Figure, height: Figure): boolean {
+  const { left, right, bottom, top } = band
+  const isUpright = bottom === null && top === null
+  const isLevel = left === null && right === null
+  if (!isDrawn(band) || isUpright === isLevel) return false
+  if (isUpright) return hasValue(along) && distanceTo(band, along.value, 0) === 0
+  return hasValue(height) && distanceTo(band, 0, height.value) === 0
+}
+
+const pastTheEnd: Objection = { verdict: 'refused', say: message('holes.off-the-wall'), moves: true }
+
+/** Nothing is there to be drilled, whatever hangs over the end of the wall. */
+function isOffWall(along: ValueFigure, { length }: Wall): boolean {
+  return along.value < 0 || (hasValue(length) && along.value > length.value)
 }
 
 function deepBands(hole: HoleToJudge, site: HoleSite): readonly Band[] {

@@ -1,4 +1,5 @@
 import { type Basis, type Figure, known, valueOf } from '../figure'
+import { wallKind } from '../fixings/wall-kind'
 import { factId } from '../kitchen/fact-id'
 import type { Opening, Wall } from '../kitchen/schema'
 import type { Band } from '../plan/types'
@@ -6,8 +7,9 @@ import type { Survey } from '../survey/survey'
 import { band } from './band'
 import type { Doubt } from './corner-strips'
 
-/** How far a lintel runs on into the wall at each end. */
+/** How far a lintel runs on into the wall at each end: on masonry a bearing, in a framed wall the studs it stands on. */
 const BEARING = 150
+const FRAMED_BEARING = 100
 /** Over an opening whose lintel nobody has entered, one is expected this far up. */
 const LIKELY_HEIGHT = 300
 const ON_FACE = known(0, 0, 'mm', [])
@@ -16,12 +18,22 @@ const basis: Basis = {
   kind: 'common-practice',
   why: 'a lintel bears about 150 mm on the wall at each end; a prestressed one must not be drilled in its tension zone, nor a steel without a design',
 }
+const framedBasis: Basis = {
+  kind: 'common-practice',
+  why: 'in a framed wall a lintel stands on one or two studs or a post, about 100 mm at most at each end; beyond them there is nothing of it',
+}
+
+/** While nobody knows what the wall is made of, the longer of the two. */
+function bearingIn(wall: Wall): number {
+  return wallKind(wall) === 'studs' ? FRAMED_BEARING : BEARING
+}
 
 /**
  * Where a lintel or a steel lies in the wall, its bearings included. Whether a hole in it is refused outright or only
  * asked about depends on what it is made of: see `lintelVerdict`.
  */
 export function lintelBands(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Band[] {
+  const bearing = bearingIn(wall)
   return wall.lintels.map((lintel) => {
     const left = survey.along(wall.id, lintel.left)
     const right = survey.along(wall.id, lintel.right)
@@ -30,12 +42,15 @@ export function lintelBands(wall: Wall, survey: Pick<Survey, 'along' | 'height'>
       wall: wall.id,
       kind: 'lintel',
       about: [lintel.id],
-      left: { at: left, off: -BEARING },
-      right: { at: right, off: BEARING },
+      left: { at: left, off: -bearing },
+      right: { at: right, off: bearing },
       bottom: { at: survey.height(lintel.bottom, { wall: wall.id, along: left, out: ON_FACE }), off: 0 },
       top: { at: survey.height(lintel.top, { wall: wall.id, along: left, out: ON_FACE }), off: 0 },
-      from: [factId('walls', wall.id, 'lintels', lintel.id, 'kind')],
-      basis,
+      from: [
+        factId('walls', wall.id, 'lintels', lintel.id, 'kind'),
+        factId('walls', wall.id, 'construction'),
+      ],
+      basis: bearing === BEARING ? basis : framedBasis,
     })
   })
 }
@@ -84,13 +99,14 @@ export function openingsOn(wall: Wall, survey: Pick<Survey, 'along' | 'height'>)
  */
 export function likelyLintels(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Rectangle[] {
   const entered = lintelBands(wall, survey)
+  const bearing = bearingIn(wall)
   return openingsOn(wall, survey)
     .filter((opening) => Number.isFinite(opening.top))
     .filter((opening) => !entered.some((b) => liesOver(b, opening)))
     .map((opening) => ({
       id: opening.id,
-      left: opening.left - BEARING,
-      right: opening.right + BEARING,
+      left: opening.left - bearing,
+      right: opening.right + bearing,
       bottom: opening.top,
       top: opening.top + LIKELY_HEIGHT,
     }))
@@ -108,6 +124,7 @@ function liesOver(lintel: Band, opening: Rectangle): boolean {
  * Openings decide where a hole beside them may go: their sides wherever it is, their levels only near them.
  */
 export function openingDoubts(wall: Wall, survey: Pick<Survey, 'along' | 'height'>): readonly Doubt[] {
+  const bearing = bearingIn(wall)
   return wall.openings.flatMap((opening): readonly Doubt[] => {
     const left = survey.along(wall.id, opening.left)
     const right = survey.along(wall.id, opening.right)
@@ -115,7 +132,7 @@ export function openingDoubts(wall: Wall, survey: Pick<Survey, 'along' | 'height
     const sill = reachesFloor(opening) ? [] : [survey.height(opening.bottom, at)]
     return [
       doubt(wall, null, null, [left, right]),
-      doubt(wall, reach(left, -BEARING), reach(right, BEARING), [...sill, survey.height(opening.top, at)]),
+      doubt(wall, reach(left, -bearing), reach(right, bearing), [...sill, survey.height(opening.top, at)]),
     ]
   })
 }

@@ -7,7 +7,12 @@ import type { FinishingPart, Kitchen, Unit } from './schema'
 type Foot = Unit['feet'][number]
 type Defaults = readonly ProductDefault[]
 
-function usualFor(unit: Unit, field: DefaultField, defaults: Defaults): ProductDefault | undefined {
+/** The usual size of such a unit; undefined where none is usual enough to be taken. */
+export function usualSize(
+  unit: Pick<Unit, 'kind' | 'stands'>,
+  field: DefaultField,
+  defaults: Defaults,
+): ProductDefault | undefined {
   return defaults.find(
     ({ field: named, kinds, stands }) =>
       named === field &&
@@ -42,9 +47,9 @@ function sizeLess(size: Figure, usual: ProductDefault): Measure {
  * feet are not guessed.
  */
 function usualFeet(unit: Unit, defaults: Defaults): readonly Foot[] {
-  const side = usualFor(unit, 'footFromSide', defaults)
-  const front = usualFor(unit, 'footFromFront', defaults)
-  const back = usualFor(unit, 'footFromBack', defaults)
+  const side = usualSize(unit, 'footFromSide', defaults)
+  const front = usualSize(unit, 'footFromFront', defaults)
+  const back = usualSize(unit, 'footFromBack', defaults)
   const isLShaped = unit.returnLeft.state !== 'unknown' || unit.returnRight.state !== 'unknown'
   if (unit.feet.length > 0 || isLShaped || !side || !front || !back) return unit.feet
   const foot = (id: string, x: Measure, y: Measure): Foot => ({
@@ -63,7 +68,7 @@ function usualFeet(unit: Unit, defaults: Defaults): readonly Foot[] {
 }
 
 function withUsualSizes(unit: Unit, defaults: Defaults): Unit {
-  const usual = (field: DefaultField) => usualFor(unit, field, defaults)
+  const usual = (field: DefaultField) => usualSize(unit, field, defaults)
   const hookLift = orUsual(unit.hanging.hookLift, usual('hookLift'))
   return {
     ...unit,

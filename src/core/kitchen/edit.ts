@@ -1,6 +1,6 @@
 import type { Edit } from '../plan/types'
 
-/** A copy of `value` with the fact at `path` replaced; undefined when there is no such listed thing. */
+/** A copy of `value` with the fact at `path` replaced, or left out: undefined when there is no such listed thing. */
 export function put(value: unknown, path: readonly string[], fact: unknown): unknown {
   const [head, ...rest] = path
   if (head === undefined) return fact
@@ -12,6 +12,9 @@ export function put(value: unknown, path: readonly string[], fact: unknown): unk
   }
   if (typeof value === 'number' || typeof value === 'string' || Array.isArray(value)) return undefined
   const object = (value ?? {}) as Readonly<Record<string, unknown>>
+  if (fact === undefined && rest.length === 0) {
+    return Object.fromEntries(Object.entries(object).filter(([key]) => key !== head))
+  }
   const next = put(Object.hasOwn(object, head) ? object[head] : undefined, rest, fact)
   return next === undefined ? undefined : { ...object, [head]: next }
 }
@@ -47,7 +50,7 @@ function edited(file: unknown, edit: Edit): unknown {
 /**
  * The kitchen file with edits made, as a new value; undefined when one of them names what is not there.
  *
- * @param file a kitchen file, as parsed JSON
+ * @param file a kitchen file, as parsed JSON; a fact set to undefined is left out of it
  */
 export function withEdits(file: unknown, edits: readonly Edit[]): unknown {
   return edits.reduce<unknown>((now, edit) => (now === undefined ? undefined : edited(now, edit)), file)

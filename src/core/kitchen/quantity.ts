@@ -48,6 +48,7 @@ const UNIT_WORDS: Readonly<Record<FigureUnit, string>> = {
   'mm/turn': ' mm a turn',
   count: '',
   ratio: '',
+  'kg/m³': ' kg/m³',
 }
 const LARGEST_PRECISION = 1000
 
@@ -139,15 +140,25 @@ const lengthInput = once((_, min, max) => {
   return z.union([number, text, full, z.null()], { error })
 })
 
-const numberInput = once((unit, min, max) => {
-  const number = boundedNumber(unit, min, max)
+const numberInput = once((unit, min, max) => numberOrFull(unit, boundedNumber(unit, min, max)))
+
+/** Of things that there are no halves of. */
+const wholeInput = once((unit, min, max) => {
+  const error = `must be a whole number from ${min} to ${max}`
+  return numberOrFull(
+    unit,
+    z.number().multipleOf(1, { error, abort: true }).min(min, { error }).max(max, { error }),
+  )
+})
+
+function numberOrFull(unit: FigureUnit, number: z.ZodNumber) {
   const error = wanted(unit)
   const full = figureObject(
     z.union([number, z.null()], { error }),
     z.union([boundedNumber(unit, 0, LARGEST_PRECISION), z.null()], { error }),
   )
   return z.union([number, full, z.null()], { error })
-})
+}
 
 function length(cls: PrecisionClass, { min = 0, max = 100_000 }: Bounds = {}) {
   return lengthInput('mm', min, max)
@@ -174,4 +185,14 @@ export const mass = () => quantity('kg', 'exact', { max: 5000 })
 export const force = () => quantity('N', 'exact', { max: 1_000_000 })
 export const minutes = () => quantity('min', 'exact', { min: 0, max: 1_000_000 })
 export const count = () => quantity('count', 'exact', { max: 1000 })
-export const perTurn = () => quantity('mm/turn', 'exact', { max: 20 })
+/** How many there are of something that is never halved. */
+export const whole = ({ min, max }: Required<Bounds>) =>
+  wholeInput('count', min, max)
+    .default(null)
+    .transform((typed) => tagged('count', 'exact', typed))
+/** A density as it stands in a standard or a stamp: exact. */
+export const density = (bounds: Bounds) => quantity('kg/m³', 'exact', bounds)
+/** A share of one, such as a specific gravity: exact. */
+export const ratio = (bounds: Bounds) => quantity('ratio', 'exact', bounds)
+/** Finer than a tenth of a millimetre a turn no leg or hanger is threaded; nought would never change its length. */
+export const perTurn = () => quantity('mm/turn', 'exact', { min: 0.1, max: 20 })

@@ -3,15 +3,18 @@ import { HEIGHT_NAMES, UNIT_KINDS } from './kinds'
 import {
   count,
   degrees,
+  density,
   exactLength,
   force,
   level,
   mass,
   minutes,
   perTurn,
+  ratio,
   type Stamped,
   sheet,
   tape,
+  whole,
 } from './quantity'
 
 /**
@@ -38,6 +41,10 @@ const id = z
 const text = z.string().max(200)
 /** A yes/no the user may not know. */
 const yesNo = z.boolean().nullable().default(null)
+/** Of anything that is bought: whether it has come. */
+const delivered = yesNo.describe(
+  'Seen and counted; false: looked for and not there. Read by: operations/check-delivery, rules/not-delivered.',
+)
 const oneOf = <const T extends readonly [string, ...string[]]>(...values: T) =>
   z.enum(values).nullable().default(null)
 const list = <T extends z.ZodType>(item: T, why: string) => z.array(item).max(500).default([]).describe(why)
@@ -74,10 +81,32 @@ const place = z.strictObject({
   ),
 })
 
+/** What a tape or staff reads at a mark: the mark lies so far above the line, or so far below it. Give one of the two. */
+const markReading = z
+  .strictObject({
+    up: level().describe(
+      'The mark lies above the line: the staff held upside down. Read by: survey/carried.',
+    ),
+    down: level().describe('The mark lies below the line. Read by: survey/carried.'),
+  })
+  .prefault({})
+
+/** One mark read from two lines: how a line is carried on from one before it. */
+const carried = z.strictObject({
+  id,
+  line: id.default('line').describe('A line listed before this one. Read by: survey/carried.'),
+  there: markReading.describe('The mark as read from that line. Read by: survey/carried.'),
+  here: markReading.describe('The same mark as read from this one. Read by: survey/carried.'),
+})
+
 const line = z.strictObject({
   id,
   offset: level().describe(
     'Height above the first line; the first line itself is 0. Read by: survey/positions.',
+  ),
+  carried: list(
+    carried,
+    'Marks read from a line before it and from this one, where nobody typed how far they are apart. Read by: survey/carried.',
   ),
   closing: level().describe(
     'By how much it missed its own start after going round the room. Read by: rules/line-out-of-true.',
@@ -142,6 +171,22 @@ const stud = z.strictObject({
     .nullable()
     .default(null)
     .describe('How it was found; one beep is not a stud. Read by: fixings/studs.'),
+})
+
+/**
+ * What the timber studs of a wall are graded as: for the published formulas of what a screw holds. Facts of the stamp on
+ * the timber, or of whoever supplied it; never guessed.
+ */
+const studTimber = z.strictObject({
+  grade: oneOf('C16', 'C24', 'other').describe(
+    'Strength class stamped on the studs (EN 338). Read by: fixings/stud-timber.',
+  ),
+  density: density({ min: 200, max: 1200 }).describe(
+    'Characteristic density of that class, kg/m³: less than what the timber weighs on average. Read by: fixings/stud-timber.',
+  ),
+  specificGravity: ratio({ min: 0.2, max: 1.2 }).describe(
+    'Assigned specific gravity of the species (North America), such as 0.42. Read by: fixings/stud-timber.',
+  ),
 })
 
 const nogging = z.strictObject({
@@ -272,11 +317,13 @@ const wall = z.strictObject({
   widths: list(
     z.strictObject({
       id,
-      at: z.enum(['floor', 'worktop', 'wall-unit']).describe('At which height. Read by: rules/run-too-long.'),
-      depth: z
-        .enum(['back', 'middle', 'front'])
-        .describe('How far out from the wall. Read by: rules/run-too-long.'),
-      width: tape().describe('Read by: rules/run-too-long, rules/worktop-trapped.'),
+      at: oneOf('floor', 'worktop', 'wall-unit').describe(
+        'At which height; null: nobody said, and it counts at each. Read by: rules/run-too-long.',
+      ),
+      depth: oneOf('back', 'middle', 'front').describe(
+        'How far out from the wall; null: nobody said. Read by: rules/run-too-long.',
+      ),
+      width: tape().describe('Read by: rules/run-too-long, rules/worktop-trapped, first/run.'),
     }),
     'Up to nine widths of an alcove or run. Read by: rules/run-too-long, rules/bay-pinched.',
   ),
@@ -318,6 +365,9 @@ const wall = z.strictObject({
     "The other face's left end (seen from there), beyond this face's right end: + is further. Read by: survey/positions.",
   ),
   studs: list(stud, 'Studs found. Read by: fixings/studs.'),
+  studTimber: studTimber
+    .prefault({})
+    .describe('What its timber studs are graded as. Read by: fixings/stud-timber.'),
   noggings: list(nogging, 'Timber or board let in, or to be let in. Read by: fixings/studs.'),
   plumb: list(
     z.strictObject({
@@ -335,6 +385,9 @@ const wall = z.strictObject({
       along,
       bow: level().describe(
         'Hollow: +, belly: −, from a straightedge. Read by: rules/wall-bellies, rules/panel-short.',
+      ),
+      over: tape({ max: 20_000 }).describe(
+        'Length of the straightedge, between the two points it lay on. Read by: rules/out-of-flat.',
       ),
     }),
     'Straightness readings. Read by: rules/wall-bellies.',
@@ -424,7 +477,7 @@ const hanging = z.strictObject({
   plateHoleBelow: sheet({ min: -200, max: 200 }).describe(
     'Fixing hole of the plate or rail below that edge (− is above). Read by: fixings/hanging.',
   ),
-  plateHoles: count().describe('Fixing holes in each plate. Read by: fixings/hanging.'),
+  plateHoles: whole({ min: 1, max: 12 }).describe('Fixing holes in each plate. Read by: fixings/hanging.'),
   plateHolePitch: sheet().describe(
     'Hole to hole along the plate, spread evenly about its centre. Read by: fixings/hanging.',
   ),
@@ -569,7 +622,7 @@ const unit = z.strictObject({
   hand: oneOf('left', 'right', 'either').describe(
     'Of a corner unit: on which side, seen from its front, the corner lies. Of another: its door’s hinges. Read by: operations/check-delivery, rules/wrong-hand.',
   ),
-  delivered: yesNo.describe('Seen and counted. Read by: operations/check-delivery.'),
+  delivered,
   applianceBay: id.nullable().default(null).describe('The appliance that goes in it. Read by: heights/bays.'),
 })
 
@@ -671,6 +724,7 @@ const appliance = z.strictObject({
     .nullable()
     .default(null)
     .describe('The unit or worktop it stands in or on. Read by: operations/connect.'),
+  delivered,
 })
 
 const finishing = z.strictObject({
@@ -702,6 +756,7 @@ const finishing = z.strictObject({
   scribe: sheet().describe(
     'Allowance to be cut to the wall, included in its width. Read by: rules/filler-short.',
   ),
+  delivered,
 })
 
 const worktop = z.strictObject({
@@ -740,6 +795,7 @@ const worktop = z.strictObject({
     }),
     'Read by: later: worktops.',
   ),
+  delivered,
 })
 
 const heightWish = z.strictObject({
@@ -794,10 +850,19 @@ const fixing = z.strictObject({
   id,
   name: text.optional().describe("The user's own text. Read by: words."),
   kind: z
-    .enum(['wood-screw', 'screw-and-plug', 'frame-plug', 'anchor', 'stand-off', 'bracket-screw'])
+    .enum(['wood-screw', 'screw-and-plug', 'frame-plug', 'anchor', 'stand-off', 'bracket-screw', 'lag-screw'])
     .describe('Read by: fixings/choose.'),
   diameter: sheet({ min: 1, max: 30 }).describe('Read by: fixings/choose.'),
   length: sheet({ min: 5, max: 500 }).describe('Read by: fixings/length.'),
+  thread: sheet({ min: 1, max: 500 }).describe(
+    'Of a screw into timber: length of its thread, to the point. Read by: fixings/published-pull.',
+  ),
+  core: sheet({ min: 0.5, max: 30 }).describe(
+    'Its diameter between the threads. Read by: fixings/published-pull.',
+  ),
+  tip: sheet({ min: 0, max: 50 }).describe(
+    'Of a lag screw: length of its tapered tip, which does not count. Read by: fixings/published-pull.',
+  ),
   bit: sheet({ min: 0, max: 40 }).describe('Drill bit or pilot. Read by: holes.'),
   holeDepth: sheet({ min: 0, max: 500 }).describe(
     'Depth its maker asks for in the base material. Read by: holes/depth.',
@@ -817,6 +882,7 @@ const fixing = z.strictObject({
     .describe('Base materials it is made for, as a set. Read by: fixings/choose.'),
   pull: force().describe("The maker's recommended pull in that material. Read by: fixings/verdict."),
   shear: force().describe("The maker's recommended shear in that material. Read by: fixings/verdict."),
+  delivered,
 })
 
 const rail = z.strictObject({
@@ -828,6 +894,7 @@ const rail = z.strictObject({
   maxSpacing: sheet().describe("The maker's furthest fixing to fixing. Read by: fixings/hanging."),
   slots: sheet().describe('Pitch of its slots; null: drilled where wanted. Read by: fixings/hanging.'),
   length: sheet().describe('Stock length. Read by: later: cutting.'),
+  delivered,
 })
 
 const YEAR = { error: 'must be a year from 1000 to 2200' }
@@ -897,6 +964,9 @@ export const kitchenSchema = z.strictObject({
       ),
       heating: yesNo.describe('Pipes or mats in the floor. Read by: later: rules of the trade (F41).'),
       heatingDepth: tape().describe('Read by: later: rules of the trade (F41).'),
+      worstDrop: tape({ max: 1000 }).describe(
+        'From the highest to the lowest place of the floor where units stand, as first looked at; readings say it better. Read by: first/heights.',
+      ),
       finishToCome: tape().describe('Thickness still to be laid. Read by: heights/bays.'),
       finishWhere: oneOf('everywhere', 'bays-and-front', 'up-to-plinth', 'none').describe(
         'Read by: heights/bays.',

@@ -3,7 +3,7 @@ import type { Kitchen } from '../kitchen/schema'
 import type { LiftPlan } from '../plan/types'
 import type { LiftingFilter } from '../region/region'
 import type { Zones } from './hand-zone'
-import { capabilityOf, covers, isNear, type Team, teamsFor } from './team'
+import { capabilityOf, covers, isNear, limitedAlone, type Team, teamsFor } from './team'
 
 /** One lift: what is lifted, where the hands are, and what the rules ask of it. */
 export interface LiftToJudge {
@@ -16,6 +16,8 @@ export interface LiftToJudge {
   readonly mayUseLifter: boolean
   /** It can be carried in parts and put together where it stands. */
   readonly comesApart: boolean
+  /** What is recommended for one person, where the guidance has such a weight; absent: the filter says it. */
+  readonly alone?: Figure
 }
 
 export type Aided = Pick<LiftPlan, 'people' | 'filter' | 'aid'>
@@ -28,7 +30,7 @@ export type Aided = Pick<LiftPlan, 'people' | 'filter' | 'aid'>
  * than the figure of whoever of the crew has the least, since nobody has said who of them lifts it (common practice).
  */
 export function judgeLift(lift: LiftToJudge, crew: Kitchen['crew'], filter: LiftingFilter): Aided {
-  const teams = teamsFor(crew.people, lift.zones.worst, filter)
+  const teams = teamsFor(crew.people, lift.zones.worst, filter, lift.alone)
   const strongest = teams[teams.length - 1]?.capability ?? unknown('kg', ['crew.people'])
   if (!hasValue(lift.mass) || teams.length === 0) return { people: null, filter: strongest, aid: 'none' }
   const team = leastTeam(teams, lift)
@@ -40,6 +42,7 @@ export function judgeLift(lift: LiftToJudge, crew: Kitchen['crew'], filter: Lift
   if (lift.mayUseLifter && crew.lifter !== null && covers(crew.lifter.rated, lift.mass)) {
     return { people: 1, filter: best, aid: 'lifter' }
   }
+  if (!hasValue(best) && lift.leastPeople === 1) return { people: null, filter: best, aid: 'none' }
   if (isCoveredWhenPropped(lift, crew, filter)) return { people: null, filter: best, aid: 'batten-or-prop' }
   return { people: null, filter: best, aid: lift.comesApart ? 'lighten-it' : 'stop' }
 }
@@ -51,13 +54,13 @@ function leastTeam(teams: readonly Team[], { mass, leastPeople }: LiftToJudge): 
 /** One could lift it, but not every one of them, as much as it may weigh. */
 function wantsAnother(
   team: Team,
-  { mass, zones }: LiftToJudge,
+  { mass, zones, alone }: LiftToJudge,
   { people }: Kitchen['crew'],
   filter: LiftingFilter,
 ): boolean {
   if (team.people > 1) return false
   return people.some((person) => {
-    const own = capabilityOf(person, zones.worst, filter)
+    const own = alone === undefined ? capabilityOf(person, zones.worst, filter) : limitedAlone(person, alone)
     return !covers(own, mass) || isNear(own, mass)
   })
 }

@@ -2,6 +2,7 @@ import { assumed, derive, type Figure, hasValue, known, quantise, restingOn } fr
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen } from '../kitchen/schema'
 import type { HandZone, LiftingFilter } from '../region/region'
+import { LOAD_CONSTANT } from './niosh'
 
 type Person = Kitchen['crew']['people'][number]
 
@@ -45,14 +46,20 @@ export interface Team {
 
 /**
  * The strongest team of each size this crew has for a zone, one to three people, smallest first. How strong it is rests
- * on the whole crew, since others might have been in it.
+ * on the whole crew, since others might have been in it. `alone`: a weight recommended for one person, where the guidance
+ * has one; it takes the place of the filter for a team of one, and for no other.
  */
-export function teamsFor(people: readonly Person[], zone: HandZone, filter: LiftingFilter): readonly Team[] {
+export function teamsFor(
+  people: readonly Person[],
+  zone: HandZone,
+  filter: LiftingFilter,
+  alone?: Figure,
+): readonly Team[] {
   const all = people
     .map((person) => ({ person, figure: capabilityOf(person, zone, filter) }))
     .sort((a, b) => strength(b.figure) - strength(a.figure) || (a.person.id < b.person.id ? -1 : 1))
   const facts = all.flatMap(({ figure }) => figure.from)
-  return all.slice(0, LARGEST_TEAM).map((_, i) => ({
+  const teams = all.slice(0, LARGEST_TEAM).map((_, i) => ({
     people: i + 1,
     capability: restingOn(
       teamCapability(
@@ -62,9 +69,31 @@ export function teamsFor(people: readonly Person[], zone: HandZone, filter: Lift
       facts,
     ),
   }))
+  if (alone === undefined || people.length === 0) return teams
+  return [{ people: 1, capability: strongestAlone(people, alone) }, ...teams.slice(1)]
+}
+
+function strongestAlone(people: readonly Person[], alone: Figure): Figure {
+  const each = people.map((person) => limitedAlone(person, alone))
+  const best = [...each].sort((a, b) => strength(b) - strength(a))[0] as Figure
+  return restingOn(
+    best,
+    each.flatMap(({ from }) => from),
+  )
 }
 
 const strength = (figure: Figure): number => (hasValue(figure) ? figure.value : 0)
+
+/**
+ * What one person's figure is by a weight recommended for one: that, or less where they have said so. A lower figure of
+ * their own is for the easiest lift there is, and stands in for the load constant.
+ */
+export function limitedAlone(person: Person, alone: Figure): Figure {
+  if (!hasValue(person.own)) return alone
+  return derive('kg', { kind: 'wish' }, [alone, person.own], (weight = 0, own = 0) =>
+    Math.min(weight, (weight * own) / LOAD_CONSTANT),
+  )
+}
 
 /** Does a team's figure reach a mass? The filter is no limit, so a mass is taken as it is reckoned: see `isNear`. */
 export function covers(capability: Figure, mass: Figure): boolean {

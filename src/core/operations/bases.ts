@@ -1,13 +1,15 @@
 import type { Basis, Figure } from '../figure'
+import { screwedThroughRail } from '../fixings/base-brackets'
 import type { NamedFigure, Operation } from '../plan/types'
 import { sum } from '../survey/sum'
+import { tippingFacts, tipsOnItsFeet } from '../units/tips'
 import { bracketSentences } from './brackets'
 import { drillFor, drillingCautions } from './cautions'
 import { frontLine } from './front-line'
 import type { FittedUnit, Job } from './job'
 import { lastGap } from './last-gap'
 import { legName } from './leg-name'
-import { liftTools, liftWords, peopleFor, stripFirst } from './lift'
+import { aloneFigures, liftTools, liftWords, peopleFor, stripFirst } from './lift'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { inTurn, type Minutes, minutesFor, WORK } from './minutes'
 import { cornerEnd, wallRound } from './neighbours'
@@ -15,6 +17,7 @@ import { pathIndex } from './path-of'
 import { hiddenMarks, holeFigures, holeSentences } from './say-holes'
 import { plugChecks, plugSentences, screwSentences } from './say-screws'
 import { cutOutsOf } from './service-cut-outs'
+import { packedWith, shimFigures, shimSentences } from './shims'
 import { TOLERANCE, usual } from './tolerances'
 
 /** How the time for setting one unit down and levelling it divides. */
@@ -36,6 +39,7 @@ function place(job: Job, unit: FittedUnit): Operation {
   const wall = job.wallName(unit.wall)
   const cutOuts = cutOutsOf(job, unit)
   const gap = lastGap(job, unit)
+  const tips = tipsOnItsFeet(unit.unit, plan)
   return operation(job, {
     kind: 'place',
     on: [unit.id],
@@ -47,13 +51,15 @@ function place(job: Job, unit: FittedUnit): Operation {
       ...hiddenMarks(job, unit),
       ...gap.does,
       toldFigure('place-base', `lift.${liftWords(unit)}`, { unit: name, mass: plan.lift.massStripped }),
-      told('place-base', 'never-drag'),
+      told('place-base', unit.unit.stands === 'legs' ? 'never-drag' : 'never-drag-box'),
       unit.way === 'island'
         ? toldFigure('place-base', 'island', { width: plan.width })
         : toldFigure('place-base', 'marks', { left: plan.left, right: plan.right, wall }),
+      ...when(tips, told('place-base', 'tips')),
     ],
     figures: [
       shown('mass', plan.lift.massStripped, 'mass-stripped', { unit: name }),
+      ...aloneFigures(plan.lift.alone, name),
       shown('left', plan.left, 'left-side', { unit: name, wall }),
       shown('right', plan.right, 'right-side', { unit: name, wall }),
       ...cutOuts.figures,
@@ -64,17 +70,31 @@ function place(job: Job, unit: FittedUnit): Operation {
       ...gap.checks,
       check(`place.${unit.id}`, 'side-on-mark', { unit: name }, plan.left, TOLERANCE.mark),
     ],
-    cautions: [caution('M008', 'feet'), ...when(cutOuts.count > 0, caution('M004', 'eyes'))],
-    tools: [...when(cutOuts.count > 0, 'hole-saw' as const, 'tape' as const), ...liftTools(unit)],
-    people: peopleFor(job, unit, 1),
+    cautions: [
+      caution('M008', 'feet'),
+      ...when(tips, caution('W001', 'tips-on-feet')),
+      ...when(cutOuts.count > 0, caution('M004', 'eyes')),
+    ],
+    tools: [
+      ...when(tips, 'packers' as const),
+      ...when(cutOuts.count > 0, 'hole-saw' as const, 'tape' as const),
+      ...liftTools(unit),
+    ],
+    people: peopleFor(job, unit, tips ? 2 : 1),
     minutes:
       cutOuts.count > 0
         ? inTurn(minutesFor(WORK.serviceCutOuts), minutesOf(unit, 'place'))
         : minutesOf(unit, 'place'),
     changes: [{ unit: unit.id, from: 'carried', to: 'standing' }],
     path: pathIndex(job, unit.id),
+    holding: when(tips, unit.id),
     wall: unit.wall,
-    facts: [`units.${unit.id}`, `units.${unit.id}.kind`, `units.${unit.id}.assembled`],
+    facts: [
+      `units.${unit.id}`,
+      `units.${unit.id}.kind`,
+      `units.${unit.id}.assembled`,
+      ...(tips ? tippingFacts(unit.unit) : []),
+    ],
   })
 }
 
@@ -133,15 +153,22 @@ function level(job: Job, unit: FittedUnit): Operation {
   const { plan, name } = unit
   const other = otherWall(job, unit)
   const onLegs = plan.legs.length > 0
+  const packed = packedWith(unit)
+  const carries = onLegs
+    ? 'every-leg-carries'
+    : packed === 'shims'
+      ? 'every-shim-carries'
+      : 'every-corner-carries'
   return operation(job, {
     kind: 'level',
     on: [unit.id],
     stage: stageOf(unit),
     title: told('level-base', 'title', { unit: name }),
     does: [
-      toldFigure('level-base', onLegs ? 'legs' : 'packers', { top: plan.top }),
+      ...shimSentences(unit),
+      toldFigure('level-base', onLegs ? 'legs' : packed === null ? 'packers' : 'shims', { top: plan.top }),
       ...linedUp(job, unit, other),
-      told('level-base', onLegs ? 'every-leg-carries' : 'every-corner-carries'),
+      told('level-base', carries),
     ],
     figures: [
       shown('top', plan.top, 'top', { unit: name }),
@@ -150,6 +177,7 @@ function level(job: Job, unit: FittedUnit): Operation {
       ...plan.legs.map((leg) =>
         shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: legName(unit, leg) }),
       ),
+      ...shimFigures(unit),
     ],
     checks: [
       check(`level.${unit.id}.top`, 'top-to-line-at-back', { unit: name }, plan.top, TOLERANCE.baseTop),
@@ -161,9 +189,7 @@ function level(job: Job, unit: FittedUnit): Operation {
         usual(0),
         TOLERANCE.levelFrontToBack,
       ),
-      check(`level.${unit.id}.carries`, onLegs ? 'every-leg-carries' : 'every-corner-carries', {
-        unit: name,
-      }),
+      check(`level.${unit.id}.carries`, carries, { unit: name }),
     ],
     tools: ['level', 'laser', 'string-line', 'screwdriver', ...when(!onLegs, 'packers' as const)],
     minutes: minutesOf(unit, 'level'),
@@ -176,17 +202,21 @@ function level(job: Job, unit: FittedUnit): Operation {
 function fixToWall(job: Job, unit: FittedUnit): Operation {
   const holes = job.holesFor(unit.id, 'base-bracket', 'back-rail')
   const wall = job.wall(unit.wall)
+  const through = screwedThroughRail(unit.unit)
+  const way = through ? 'fix-through-rail' : 'fix'
   return operation(job, {
     kind: 'fix',
     on: [unit.id],
     stage: 'base-units',
     title: told('fix', 'title', { unit: unit.name }),
     does: [
-      ...holeSentences(job, 'fix', holes, unit),
+      ...holeSentences(job, way, holes, unit),
+      // Packed before a bracket or a screw closes on the gap, or it draws the unit out of level.
+      ...when(holes.length > 0, told(way, 'pack')),
       ...bracketSentences(unit, holes),
       ...plugSentences(job, wall, holes),
       ...screwSentences(job, holes),
-      ...when(holes.length > 0, told('fix', 'pack'), told('fix', 'level-again')),
+      ...when(holes.length > 0, told('fix', 'level-again')),
     ],
     figures: holeFigures(job, holes, unit),
     checks: [

@@ -22,9 +22,10 @@ function atSide(unit: FittedUnit, hole: Hole): 'yes' | 'no' | 'not-known' {
 
 /**
  * Where the L brackets of a unit sit: at its sides, as is usual, or at the studs where those are not at its sides. Nothing
- * is said of brackets where no hole has been found for them.
+ * is said of brackets where no hole has been found for them, nor where the screws go through the unit's own rail.
  */
-export function bracketSentences(unit: FittedUnit, holes: readonly Hole[]): readonly Message[] {
+export function bracketSentences(unit: FittedUnit, all: readonly Hole[]): readonly Message[] {
+  const holes = all.filter((hole) => hole.throughRail !== true)
   if (holes.length === 0) return []
   const places = holes.map((hole) => ({ hole, at: atSide(unit, hole) }))
   const off = places.filter(({ at }) => at !== 'yes')

@@ -1,10 +1,11 @@
 import { type Figure, hasValue } from '../figure'
 import type { Kitchen } from '../kitchen/schema'
+import { filterOf } from '../lifting/guidance'
 import { covers, teamsFor } from '../lifting/team'
 import type { Message } from '../message'
 import type { Operation } from '../plan/types'
-import { hseFilter } from '../region/hse-filter'
 import type { HandZone } from '../region/region'
+import { notCome } from '../units/not-come'
 import { applianceSaid } from '../units/part-name'
 import { listed } from '../words/listed'
 import type { Job } from './job'
@@ -21,7 +22,7 @@ const CARRIED: HandZone = 'elbow-knuckle'
 
 /** What to do about a box that is more than this crew lifts by the published filter. */
 function tooHeavy(job: Job, heaviest: Figure | null): readonly Message[] {
-  const filter = job.context.region?.lifting ?? hseFilter
+  const filter = filterOf(job.context.region)
   const strongest = teamsFor(job.kitchen.crew.people, CARRIED, filter).at(-1)?.capability
   if (heaviest === null || strongest === undefined || !hasValue(heaviest)) return []
   if (covers(strongest, heaviest)) return []
@@ -40,6 +41,7 @@ export function checkDelivery(job: Job): readonly Operation[] {
   )
   const heaviest = largest(units.map((u) => u.plan.lift.massFull))
   const appliances = kitchen.appliances.map(applianceSaid)
+  const missing = notCome(kitchen)
   return [
     operation(job, {
       kind: 'check-delivery',
@@ -57,6 +59,10 @@ export function checkDelivery(job: Job): readonly Operation[] {
         ...when(
           unseen.length > 0 && unseen.length < units.length,
           told('check-delivery', 'unseen', { units: listed(unseen.map((u) => u.name)) }),
+        ),
+        ...when(
+          missing.length > 0,
+          told('check-delivery', 'missing', { things: listed(missing.map(({ name }) => name)) }),
         ),
         ...when(appliances.length > 0, told('check-delivery', 'sheets', { appliances: listed(appliances) })),
       ],
@@ -77,6 +83,7 @@ export function checkDelivery(job: Job): readonly Operation[] {
         ...units.map((u) => `units.${u.id}.delivered`),
         ...handed.map((u) => `units.${u.id}.hand`),
         ...kitchen.appliances.map((a) => factOf('appliances', a.id)),
+        ...missing.filter(({ list }) => list !== 'units').map(({ fact }) => fact),
       ],
     }),
   ]

@@ -1,3 +1,5 @@
+import { hasValue } from '../figure'
+import { finishInBays } from '../heights/context'
 import type { Appliance } from '../kitchen/schema'
 import { applianceLift, type PartLift } from '../lifting/part-lifts'
 import type { Message } from '../message'
@@ -5,7 +7,7 @@ import type { Operation } from '../plan/types'
 import { applianceSaid } from '../units/part-name'
 import { drillFor, drillingCautions } from './cautions'
 import type { Job } from './job'
-import { crewWords } from './lift'
+import { aloneFigures, crewWords } from './lift'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { bayOf } from './prove'
@@ -15,6 +17,9 @@ type Kind = Appliance['kind']
 const WIRED: readonly Kind[] = ['hob', 'oven', 'boiler', 'hood']
 const PLUMBED: readonly Kind[] = ['dishwasher', 'washing-machine', 'sink']
 const COLD: readonly Kind[] = ['fridge', 'freezer', 'fridge-freezer']
+
+/** Hung on the wall by holes of its own. */
+export const isHungByHoles = ({ kind }: Pick<Appliance, 'kind'>): boolean => kind === 'hood'
 
 /** Who connects it. Gas first: a gas appliance with a plug is still the gas engineer's. */
 export function tradeFor(appliance: Pick<Appliance, 'kind' | 'fuel'>): Operation['trade'] {
@@ -39,12 +44,19 @@ function hoodSentences(appliance: string): readonly Message[] {
   return [told('connect', 'hood-sheet', { appliance }), told('connect', 'hood-trace')]
 }
 
+/** A floor finish that is laid into the spaces too is laid before an appliance is walked in over it. */
+function floorFirst(job: Job): readonly Message[] {
+  const finish = finishInBays(job)
+  const comes = finish !== null && (!hasValue(finish) || finish.value > 0)
+  return comes ? [toldFigure('connect', 'floor-first', { finish })] : []
+}
+
 function connect(job: Job, appliance: Appliance): Operation {
   const trade = tradeFor(appliance)
   const name = applianceSaid(appliance)
   const bay = bayOf(job.kitchen, appliance)
   const lift = applianceLift(appliance, job.context)
-  const isHood = appliance.kind === 'hood'
+  const isHood = isHungByHoles(appliance)
   const wall = bay === undefined || bay.kind === 'island' ? null : bay.wall
   const unsaid = appliance.fuel === null && WIRED.includes(appliance.kind)
   return operation(job, {
@@ -54,6 +66,7 @@ function connect(job: Job, appliance: Appliance): Operation {
     title: told('connect', 'title', { appliance: name }),
     does: [
       ...(isHood ? hoodSentences(name) : []),
+      ...(bay?.kind === 'appliance-space' ? floorFirst(job) : []),
       liftSentence(name, lift),
       bay === undefined
         ? told('connect', 'set', { appliance: name })
@@ -61,15 +74,28 @@ function connect(job: Job, appliance: Appliance): Operation {
       ...when(unsaid, told('connect', 'fuel-not-said', { appliance: name })),
       told('connect', `by.${trade ?? 'anyone'}`, { appliance: name }),
       ...when(COLD.includes(appliance.kind), told('connect', 'vents')),
-      told('connect', appliance.kind === 'sink' ? 'test-water' : 'test'),
+      told('connect', isHood ? 'test-later' : appliance.kind === 'sink' ? 'test-water' : 'test'),
     ],
     figures: [
       ...(appliance.mass.state === 'unknown' ? [] : [shown('mass', appliance.mass, 'appliance-mass')]),
-      ...(bay === undefined ? [] : [shown('bay', bay.width, 'bay-width', { bay: job.name(bay.id) })]),
+      ...aloneFigures(lift.alone, name),
+      ...(bay === undefined
+        ? []
+        : [
+            shown('bay', bay.width, bay.kind === 'appliance-space' ? 'bay-width' : 'unit-width', {
+              bay: job.name(bay.id),
+            }),
+          ]),
     ],
     checks: [
       ...when(isHood, check(`connect.${appliance.id}.holes`, 'hood-holes', { appliance: name })),
-      check(`connect.${appliance.id}`, appliance.kind === 'sink' ? 'no-leak' : 'works', { appliance: name }),
+      check(
+        `connect.${appliance.id}`,
+        isHood ? 'hood-holds' : appliance.kind === 'sink' ? 'no-leak' : 'works',
+        {
+          appliance: name,
+        },
+      ),
       ...when(trade === 'gas-engineer', check(`connect.${appliance.id}.gas`, 'gas-certificate')),
     ],
     cautions: [

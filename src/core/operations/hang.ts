@@ -1,3 +1,4 @@
+import { hasValue } from '../figure'
 import { woundDownToHookOn } from '../heights/hooking-on'
 import type { Message } from '../message'
 import type { Hole, Operation, StandingState } from '../plan/types'
@@ -6,6 +7,7 @@ import type { FittedUnit, Job } from './job'
 import { lastGap } from './last-gap'
 import { leftSlack } from './left-slack'
 import {
+  aloneFigures,
   holdingOpen,
   holesToSettle,
   liftTools,
@@ -104,8 +106,10 @@ function hang(job: Job, unit: FittedUnit): Operation {
     ],
     figures: [
       shown('mass', plan.lift.massStripped, 'mass-stripped', { unit: name }),
+      ...aloneFigures(plan.lift.alone, name),
       shown('underside', plan.underside, 'underside', { unit: name }),
       ...(plan.hookOn === null ? [] : [shown('hook-on-room', plan.hookOn.there, 'hook-on-room')]),
+      shown('left', plan.left, 'left-side', { unit: name, wall: job.wallName(unit.wall) }),
       ...gap.figures,
     ],
     checks: [...gap.checks, ...when(hooks(unit), check(`hang.${unit.id}`, 'both-hooks-in', { unit: name }))],
@@ -141,7 +145,10 @@ function level(job: Job, unit: FittedUnit): Operation {
         : told('level-hung', 'shim'),
       told('level-hung', 'where-the-level-lies'),
       told('level-hung', 'bear'),
-      told('level-hung', 'hold'),
+      told(
+        'level-hung',
+        hooks(unit) ? (peopleHolding(unit) > 1 ? 'hold.two' : 'hold') : 'hold-until-screwed',
+      ),
     ],
     figures: [
       shown('underside', plan.underside, 'underside', { unit: name }),
@@ -183,7 +190,7 @@ function lock(job: Job, unit: FittedUnit): Operation {
         'lock',
         antiLift === true ? 'anti-lift' : antiLift === false ? 'no-anti-lift' : 'anti-lift-not-said',
       ),
-      told('lock', last ? 'let-go' : 'hold', { unit: unit.name }),
+      told('lock', last ? 'let-go' : peopleHolding(unit) > 1 ? 'hold.two' : 'hold', { unit: unit.name }),
     ],
     figures: ratedPerHanger.state === 'unknown' ? [] : [shown('rated', ratedPerHanger, 'rated-per-hanger')],
     checks: [
@@ -209,6 +216,8 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
   const wall = job.wall(unit.wall)
   const from: StandingState = hooks(unit) ? 'locked' : 'levelled'
   const packing = unit.unit.void
+  // A back that lies at the wall has nothing behind it to pack.
+  const isPacked = !hasValue(packing) || packing.value > 0
   const slack = leftSlack(job, unit)
   return [
     operation(job, {
@@ -218,7 +227,11 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
       title: told(kind, 'title', { unit: unit.name }),
       does: [
         ...when(wall?.construction === null, told('second-fix', 'wall-not-known')),
-        ...when(holes.length > 0, toldFigure('second-fix', 'packing', { packing })),
+        ...when(
+          holes.length > 0 && peopleHolding(unit) > 1,
+          told('second-fix', 'one-holds', { unit: unit.name }),
+        ),
+        ...when(holes.length > 0 && isPacked, toldFigure('second-fix', 'packing', { packing })),
         ...holeSentences(job, 'second-fix', holes, unit),
         ...plugSentences(job, wall, holes),
         ...screwSentences(job, holes),
@@ -233,7 +246,7 @@ function screwHome(job: Job, unit: FittedUnit): readonly Operation[] {
         ),
         told('second-fix', 'take-down-again'),
       ],
-      figures: [...holeFigures(job, holes, unit), shown('packing', packing, 'packing')],
+      figures: [...holeFigures(job, holes, unit), ...when(isPacked, shown('packing', packing, 'packing'))],
       checks: [
         check(`${kind}.${unit.id}.firm`, slack ? 'stays-on' : 'pull-by-hand', { unit: unit.name }),
         check(

@@ -10,8 +10,8 @@ import { shown, toldFigure } from './make'
 /** Holes whose screws go through a rail of the unit itself. */
 const THROUGH: readonly Hole['purpose'][] = ['second-fixing', 'back-rail']
 
-export function goesThrough(hole: Pick<Hole, 'purpose'>): boolean {
-  return THROUGH.includes(hole.purpose)
+export function goesThrough(hole: Pick<Hole, 'purpose' | 'throughRail'>): boolean {
+  return THROUGH.includes(hole.purpose) || hole.throughRail === true
 }
 
 /** Where a hole in the wall comes inside the unit that stands or hangs in front of it. */

@@ -130,7 +130,7 @@ export function placeName(job: Job, where: string): string {
   const [unit = '', foot] = where.split('.')
   return foot === undefined || job.unit(unit) === undefined
     ? where
-    : `the ${footName(foot)} foot of ${job.name(unit)}`
+    : `the ${footName(foot)} ${job.unit(unit)?.unit.stands === 'legs' ? 'foot' : 'corner'} of ${job.name(unit)}`
 }
 
 /** Units and spaces of a wall from left to right; those whose place is not known last, in order of their ids. */

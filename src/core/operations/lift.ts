@@ -1,10 +1,11 @@
+import { hasValue } from '../figure'
 import { holesSaid } from '../holes/holes-said'
 import type { Message } from '../message'
 import { type LegsInTheTilt, legsInThePlan } from '../placing/stand-up'
-import type { Caution, Hole } from '../plan/types'
+import type { Caution, Hole, LiftPlan, NamedFigure } from '../plan/types'
 import type { FittedUnit, Job } from './job'
 
-import { caution, told, when } from './make'
+import { caution, shown, told, when } from './make'
 import type { Tool } from './tools'
 
 /**
@@ -24,6 +25,13 @@ export function liftTools(unit: FittedUnit): readonly Tool[] {
   const { aid } = unit.plan.lift
   if (aid === 'lifter') return ['lifter']
   return aid === 'batten-or-prop' ? ['prop'] : []
+}
+
+/** What is recommended for one person, shown where a unit or an appliance is lifted; none where the filter is all there is. */
+export function aloneFigures(alone: LiftPlan['alone'] | null, what: string): readonly NamedFigure[] {
+  return alone === undefined || alone === null || !hasValue(alone.lower)
+    ? []
+    : [shown('recommended-alone', alone.lower, 'recommended-alone', { what })]
 }
 
 /** Which sentence tells how a unit is lifted: alone, by two, by three, with an aid, or not at all. */

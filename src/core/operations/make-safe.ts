@@ -3,6 +3,7 @@ import type { Operation } from '../plan/types'
 import type { RegionPack } from '../region/region'
 import { applianceSaid } from '../units/part-name'
 import { listed } from '../words/listed'
+import { isHungByHoles } from './connect'
 import type { Job } from './job'
 import { caution, check, operation, told, when } from './make'
 import { minutesFor, WORK } from './minutes'
@@ -35,7 +36,7 @@ export function isolate(job: Job): readonly Operation[] {
       kind: 'isolate',
       on: ['room'],
       stage: 'make-safe',
-      title: told('isolate', 'title'),
+      title: told('isolate', gas === false ? 'title.no-gas' : 'title'),
       does: [
         told('isolate', 'electricity'),
         told('isolate', 'tester'),
@@ -79,7 +80,7 @@ export function isElectrical({ kind, fuel }: Pick<Kitchen['appliances'][number],
 export function restoreSupply(job: Job): readonly Operation[] {
   if (job.units.length === 0) return []
   const { appliances, survey } = job.kitchen
-  const wired = appliances.filter((a) => WIRED.includes(a.kind) && isElectrical(a))
+  const wired = appliances.filter((a) => WIRED.includes(a.kind) && isElectrical(a) && !isHungByHoles(a))
   return [
     operation(job, {
       kind: 'restore-supply',
@@ -100,6 +101,9 @@ export function restoreSupply(job: Job): readonly Operation[] {
       checks: [
         check('restore-supply.walls', 'no-damage-at-walls'),
         check('restore-supply.tested', 'supply-tested'),
+        ...appliances
+          .filter(isHungByHoles)
+          .map((hood) => check(`restore-supply.${hood.id}`, 'works', { appliance: applianceSaid(hood) })),
       ],
       cautions: [caution('W012', 'live-again')],
       tools: ['proving-unit'],
@@ -109,6 +113,7 @@ export function restoreSupply(job: Job): readonly Operation[] {
         'survey.gas',
         ...job.units.map((u) => `units.${u.id}`),
         ...wired.flatMap((a) => [`appliances.${a.id}`, `appliances.${a.id}.fuel`]),
+        ...appliances.filter(isHungByHoles).flatMap((a) => [`appliances.${a.id}`, `appliances.${a.id}.kind`]),
       ],
     }),
   ]

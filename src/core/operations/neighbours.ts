@@ -121,10 +121,12 @@ export const joints: (job: Job) => readonly Joint[] = remembered((job: Job) => {
   for (const of of ['hung', 'base'] as const) {
     for (const wall of job.walls) {
       const run = runOf(job, wall.id, of)
-      run.forEach((right, i) => {
-        const left = run[i - 1]
-        if (left !== undefined && touchAlong(left, right) && sideBySide(left, right)) add(left, right, of)
-      })
+      // Any two: where units were typed into each other's place, what touches need not come next in the run.
+      for (const right of run) {
+        for (const left of run) {
+          if (left !== right && touchAlong(left, right) && sideBySide(left, right)) add(left, right, of)
+        }
+      }
     }
     for (const corner of job.units.filter((u) => isCorner(u) && group(u) === of)) {
       const other = neighbourRound(job, corner)

@@ -84,7 +84,7 @@ function fitNogging(job: Job, timber: Timber): Operation {
       ),
       told('fit-nogging', 'there-already'),
       ...opened(job, timber),
-      toldFigure('fit-nogging', 'place', { from, to, height }),
+      toldFigure('fit-nogging', timber.neededFor === null ? 'place' : 'place-behind', { from, to, height }),
       told('fit-nogging', timber.kind, { ...SCREWS[timber.kind] }),
       told('fit-nogging', 'record'),
       ...when(timber.kind === 'nogging', told('fit-nogging', 'close')),

@@ -89,6 +89,12 @@ function setIn(job: Job, part: FinishingPart, place: FillerPlace): readonly Mess
   ]
 }
 
+/** Whether it belongs to spaces for appliances alone: there is no side to screw it to. */
+function standsFree(job: Job, { of }: FinishingPart): boolean {
+  const spaces = job.kitchen.units.filter(({ kind }) => kind === 'appliance-space').map(({ id }) => id)
+  return of.length > 0 && of.every((id) => spaces.includes(id))
+}
+
 /** Scribed when the run stands fast: a panel to wall and floor, a filler to the wall it closes the run against. */
 function scribed(job: Job, part: FinishingPart): readonly Message[] {
   const units = listed(part.of.map((id) => job.name(id)))
@@ -98,7 +104,7 @@ function scribed(job: Job, part: FinishingPart): readonly Message[] {
     toldFigure('panel', 'width', { width: part.width }),
     ...(isPanel ? [] : endTaper(job, part).does),
     told('panel', isPanel ? 'scribe' : 'scribe-filler'),
-    told('panel', 'fix'),
+    told('panel', isPanel && standsFree(job, part) ? 'stands-free' : 'fix'),
   ]
 }
 

@@ -1,5 +1,5 @@
 import { valueOf } from '../figure'
-import type { Operation, RailPlan } from '../plan/types'
+import type { NamedFigure, Operation, RailPlan } from '../plan/types'
 import { listed } from '../words/listed'
 import { drillFor, drillingCautions, stepsCautions } from './cautions'
 import type { FittedUnit, Job } from './job'
@@ -14,6 +14,10 @@ const SHARE = { drill: 0.6, fix: 0.4 }
 const MM_PER_METRE = 1000
 const SHORTEST_RAIL = 0.5
 
+/** Where the unit will hang, whose plates these are. */
+const leftSide = (job: Job, unit: FittedUnit): NamedFigure =>
+  shown('left', unit.plan.left, 'left-side', { unit: unit.name, wall: job.wallName(unit.wall) })
+
 function drillPlates(job: Job, unit: FittedUnit): Operation {
   const holes = job.holesFor(unit.id, 'plate', 'cleat')
   const wall = job.wall(unit.wall)
@@ -27,7 +31,7 @@ function drillPlates(job: Job, unit: FittedUnit): Operation {
       ...when(unit.hangs === 'plates' && holes.length > 0, told('drill-plates', 'two-plates')),
       ...when(holes.length > 0, told('drill', 'no-deeper')),
     ],
-    figures: holeFigures(job, holes),
+    figures: [...holeFigures(job, holes), leftSide(job, unit)],
     checks: [
       check(`drill-plates.${unit.id}`, 'holes-on-marks', { unit: unit.name }, usual(0), TOLERANCE.holePlace),
     ],
@@ -60,6 +64,7 @@ function fixPlates(job: Job, unit: FittedUnit): Operation {
     figures: [
       shown('top', unit.plan.top, 'top', { unit: unit.name }),
       shown('plate-below-top', plateBelowTop, 'plate-below-top', { unit: unit.name }),
+      leftSide(job, unit),
     ],
     checks: [
       check(

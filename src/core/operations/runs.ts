@@ -164,15 +164,20 @@ function betweenTwo(left: Anchor, right: Anchor, free: readonly FittedUnit[]): r
   ]
 }
 
-/** The floor under a base where it is highest, by its leg there; undefined where a leg is not known. */
+/** The floor under a base where it is highest, by its leg or its shim there; undefined where one is not known. */
 function highestFloor({ plan }: FittedUnit): Figure | undefined {
   let highest: Figure | undefined
-  for (const leg of plan.legs) {
+  const legs = plan.legs.map(({ extension: length }) => ({ length, why: 'the underside less the leg' }))
+  const shims = (plan.shims ?? []).map(({ height: length }) => ({
+    length,
+    why: 'the underside less the shim',
+  }))
+  for (const { length, why } of [...legs, ...shims]) {
     const floor = derive(
       'mm',
-      { kind: 'geometry', why: 'the underside less the leg' },
-      [plan.underside, leg.extension],
-      (underside, extension) => underside - extension,
+      { kind: 'geometry', why },
+      [plan.underside, length],
+      (underside, under) => underside - under,
     )
     if (!hasValue(floor)) return undefined
     if (highest === undefined || floor.value > valueAt(highest)) highest = floor
@@ -216,6 +221,30 @@ export const outwardPairs: (job: Job) => readonly Outward[] = remembered((job: J
 export function startFloor(pair: Outward): Figure | undefined {
   return pair.start === 'high-point' ? highestFloor(pair.startAt) : undefined
 }
+
+/** A unit over the same highest floor as the one a run begins with, and one further out that comes after both. */
+export interface SharedStart {
+  readonly shares: FittedUnit
+  readonly to: FittedUnit
+  readonly pair: Outward
+}
+
+/** Two boxes side by side can stand on one highest floor, where their sides meet: both come before the run goes on from there. */
+export const sharedStarts: (job: Job) => readonly SharedStart[] = remembered((job: Job) => {
+  const pairs = outwardPairs(job)
+  const first = pairs.filter(({ start, startAt, from }) => start === 'high-point' && from.id === startAt.id)
+  const isAsHigh = ({ startAt, to }: Outward): boolean => {
+    const [own, other] = [highestFloor(startAt), highestFloor(to)]
+    return own !== undefined && other !== undefined && valueAt(own) === valueAt(other)
+  }
+  return first
+    .filter(isAsHigh)
+    .flatMap(({ to: shares, startAt }) =>
+      first
+        .filter((pair) => pair.startAt.id === startAt.id && !isAsHigh(pair))
+        .map((pair) => ({ shares, to: pair.to, pair })),
+    )
+})
 
 /** The units that close a run: one comes before each on its own wall, and none after it. */
 export const closingPairs: (job: Job) => readonly Outward[] = remembered((job: Job) => {

@@ -1,3 +1,4 @@
+import { holesSaid } from '../holes/holes-said'
 import type { Message } from '../message'
 import type { Hole, NamedFigure } from '../plan/types'
 import { insideFigures, insideSentences } from './inside-unit'
@@ -18,6 +19,7 @@ export function holeSentences(
 ): readonly Message[] {
   const [first] = holes
   if (first === undefined) return [told(kind, 'no-hole')]
+  const open = holes.filter((hole) => hole.verdict === 'ask')
   return [
     ...(unit === undefined ? [where(holes, first)] : insideSentences(unit, holes)),
     unit === undefined ? told('drill', 'detector') : told('drill', 'detector-before', { unit: unit.name }),
@@ -26,10 +28,7 @@ export function holeSentences(
       told('drill', 'stud-as-found'),
     ),
     ...bitSentences(job, holes, unit),
-    ...when(
-      holes.some((hole) => hole.verdict === 'ask'),
-      told('drill', 'ask-first'),
-    ),
+    ...when(open.length > 0, told('drill', 'ask-first', { holes: holesSaid(open) })),
   ]
 }
 

@@ -1,5 +1,7 @@
 import { type Figure, hasValue } from '../figure'
-import type { HeightLine, Operation, WallId } from '../plan/types'
+import { holesSaid } from '../holes/holes-said'
+import { followedBy, type Message } from '../message'
+import type { HeightLine, Hole, Operation, WallId } from '../plan/types'
 import { studName, studPlaces } from '../units/stud-name'
 import { listed } from '../words/listed'
 import { frontLine } from './front-line'
@@ -28,6 +30,7 @@ function eachHeight(lines: readonly HeightLine[]): readonly HeightLine[] {
 /** What is drilled at a line of brackets: its id names its first hole, and a hole's id begins with what it is for. */
 function lineKind(line: HeightLine): string {
   if (line.of !== 'bracket') return line.of
+  if (line.throughRail === true) return 'base-rail'
   return line.id.startsWith('bracket.tall-restraint.') ? 'tall-restraint' : 'base-bracket'
 }
 
@@ -189,7 +192,8 @@ function markHoles(job: Job, wall: WallId): readonly Operation[] {
   const holes = all.filter((hole) => hole.verdict !== 'refused')
   if (all.length === 0) return []
   const name = job.wallName(wall)
-  const refused = all.length - holes.length
+  const refused = all.filter((hole) => hole.verdict === 'refused')
+  const open = holes.filter((hole) => hole.verdict === 'ask')
   return [
     operation(job, {
       kind: 'mark-holes',
@@ -199,11 +203,8 @@ function markHoles(job: Job, wall: WallId): readonly Operation[] {
       does: [
         told('mark-holes', 'count', { count: holes.length, wall: name }),
         told('mark-holes', 'from'),
-        ...when(refused > 0, told('mark-holes', 'refused', { refused })),
-        ...when(
-          holes.some((hole) => hole.verdict === 'ask'),
-          told('mark-holes', 'ask', { count: holes.filter((h) => h.verdict === 'ask').length }),
-        ),
+        ...refused.map(crossedOff),
+        ...when(open.length > 0, told('mark-holes', 'ask', { holes: holesSaid(open) })),
         told('mark-holes', holes.some((hole) => hole.stud !== null) ? 'in-timber' : 'tolerance'),
       ],
       figures: holes.flatMap((hole) => [
@@ -218,6 +219,12 @@ function markHoles(job: Job, wall: WallId): readonly Operation[] {
       facts: [`walls.${wall}`],
     }),
   ]
+}
+
+/** A place where a hole was wanted and none may be: the next person at the wall is to see it too. */
+function crossedOff({ along, height, against: [why] }: Hole): Message {
+  const said = toldFigure('mark-holes', 'refused', { along, height })
+  return why === undefined ? said : followedBy(said, why)
 }
 
 export function markAllHoles(job: Job): readonly Operation[] {

@@ -21,7 +21,7 @@ export function strikeLine(job: Job): readonly Operation[] {
       does: [
         told('strike', 'reverse'),
         told('strike', 'round', { walls }),
-        toldFigure('strike', 'height', { above }),
+        toldFigure('strike', 'height', { above, where: placeName(job, highPoint.where) }),
         told('strike', 'zero'),
       ],
       figures: [shown('above-high-point', above, 'line-above-high-point')],

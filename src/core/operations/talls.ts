@@ -22,6 +22,7 @@ import { minutesFor, WORK } from './minutes'
 import { pathIndex } from './path-of'
 import { hiddenMarks, holeFigures, holeSentences } from './say-holes'
 import { plugChecks, plugSentences, screwSentences } from './say-screws'
+import { shimFigures, shimSentences } from './shims'
 import { TOLERANCE, usual } from './tolerances'
 
 /** How the time for one tall, from lying to restrained, divides. */
@@ -121,6 +122,7 @@ function standUp(job: Job, unit: FittedUnit): Operation {
             shown('needed', way.needed, 'stand-up-needed'),
             shown('ceiling', way.ceiling, 'stand-up-ceiling'),
           ]),
+      shown('left', plan.left, 'left-side', { unit: name, wall: job.wallName(unit.wall) }),
     ],
     checks: [
       check(`stand-up.${unit.id}.clear`, 'floor-clear', { unit: name }, lying(unit, legsInTilt(unit)).long),
@@ -158,6 +160,7 @@ function place(job: Job, unit: FittedUnit): Operation {
     does: [
       ...hiddenMarks(job, unit),
       ...when(legsInTilt(unit) === 'off', told('place-tall', 'legs-on')),
+      ...when(legsInTilt(unit) === 'wound-in', told('place-tall', 'off-blocks')),
       toldFigure('place-tall', `walk.${crewWords(people)}`, { unit: name, mass }),
       told('place-tall', 'never-alone'),
       toldFigure('place-tall', 'marks', { left: plan.left, right: plan.right, wall }),
@@ -169,7 +172,10 @@ function place(job: Job, unit: FittedUnit): Operation {
       shown('right', plan.right, 'right-side', { unit: name, wall }),
     ],
     checks: [check(`place.${unit.id}`, 'side-on-mark', { unit: name }, plan.left, TOLERANCE.mark)],
-    cautions: tippingCautions(),
+    cautions: [
+      ...tippingCautions(),
+      ...when(legsInTilt(unit) === 'wound-in', caution('W024', 'under-the-edge')),
+    ],
     tools: ['barrow', 'packers'],
     people,
     minutes: minutesFor(WORK.tall, SHARE.place),
@@ -189,6 +195,7 @@ function level(job: Job, unit: FittedUnit): Operation {
     stage: 'talls',
     title: told('level-tall', 'title', { unit: name }),
     does: [
+      ...shimSentences(unit),
       toldFigure('level-tall', plan.legs.length > 0 ? 'legs' : 'packers', { underside: plan.underside }),
       told('level-tall', 'where-the-level-lies'),
       toldFigure('level-tall', 'top', { top: plan.top }),
@@ -198,6 +205,7 @@ function level(job: Job, unit: FittedUnit): Operation {
       shown('underside', plan.underside, 'underside', { unit: name }),
       shown('top', plan.top, 'top', { unit: name }),
       ...plan.legs.map((leg) => shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: leg.foot })),
+      ...shimFigures(unit),
     ],
     checks: [
       check(`level.${unit.id}.side`, 'tall-plumb-side', { unit: name }, usual(0), TOLERANCE.tallPlumb),

@@ -10,9 +10,12 @@ import { STAGES } from '../plan/types'
  *   done       60 for every pair of which one is done and comes after one that is not
  *   helper     8 each time a second pair of hands is called in, where they are not there all the time
  *   walking    0.05 for every metre from the place of one operation to that of the next
+ *   over       1 each time the work goes over to another wall: steps, tools and level are carried along, and the line and
+ *              the marks of that wall are taken up again
+ *   left       1 each time a unit that has been set in its place is left before it is levelled
  *   tools      0.5 for every tool of an operation that was not in hand at the one before
  */
-export const MINUTES = { stage: 10, done: 60, helper: 8, metre: 0.05, tool: 0.5 } as const
+export const MINUTES = { stage: 10, done: 60, helper: 8, metre: 0.05, over: 1, left: 1, tool: 0.5 } as const
 
 const MM_PER_METRE = 1000
 
@@ -35,6 +38,10 @@ export interface Prices {
   readonly x: Float64Array
   readonly y: Float64Array
   readonly placed: Uint8Array
+  /** Which wall each is done at, by number; 0: at none, or at more than one. */
+  readonly wall: Int32Array
+  /** Of the setting of a unit: the number of its levelling; -1 for all else. */
+  readonly levelling: Int32Array
   /** Which set of tools each needs, by number, and by two of those numbers what is fetched from the one to the other. */
   readonly toolSet: Int32Array
   readonly toolSets: number
@@ -55,15 +62,19 @@ export function pricesOf(priced: Priced): Prices {
     x: new Float64Array(n),
     y: new Float64Array(n),
     placed: new Uint8Array(n),
+    wall: new Int32Array(n),
+    levelling: Int32Array.from(operations, (o) => levellingOf(o, numbers)),
     ...toolSetsOf(operations),
     helper: priced.helperIsCalled ? MINUTES.helper : 0,
     preferred: preferredOf(priced, numbers),
   }
   const stages = new Map(STAGES.map((stage, i) => [stage, i]))
+  const walls = [...new Set(operations.flatMap(({ wall }) => (wall === null ? [] : [wall])))]
   operations.forEach((operation, i) => {
     prices.stage[i] = stages.get(operation.stage) ?? 0
     prices.done[i] = operation.done ? 1 : 0
     prices.people[i] = operation.people
+    prices.wall[i] = operation.wall === null ? 0 : walls.indexOf(operation.wall) + 1
     const at = priced.places.get(operation.id)
     if (at === undefined) return
     prices.placed[i] = 1
@@ -71,6 +82,11 @@ export function pricesOf(priced: Priced): Prices {
     prices.y[i] = at.y
   })
   return prices
+}
+
+function levellingOf({ kind, changes }: Operation, numbers: ReadonlyMap<string, number>): number {
+  if (kind !== 'place') return -1
+  return Math.max(-1, ...changes.map(({ unit }) => numbers.get(`level:${unit}`) ?? -1))
 }
 
 /** Few sets of tools are used again and again: what is fetched from one to another is worked out once for each two. */
@@ -126,6 +142,16 @@ function walking(p: Prices, a: number, b: number): number {
   return (Math.sqrt(dx * dx + dy * dy) / MM_PER_METRE) * MINUTES.metre
 }
 
+function goingOver(p: Prices, a: number, b: number): number {
+  const [from, to] = [p.wall[a] as number, p.wall[b] as number]
+  return from > 0 && to > 0 && from !== to ? MINUTES.over : 0
+}
+
+function leaving(p: Prices, a: number, b: number): number {
+  const levelling = p.levelling[a] as number
+  return levelling >= 0 && levelling !== b ? MINUTES.left : 0
+}
+
 function toolChange(p: Prices, a: number, b: number): number {
   return p.fetched[(p.toolSet[a] as number) * p.toolSets + (p.toolSet[b] as number)] as number
 }
@@ -136,9 +162,11 @@ export function helperCall(p: Prices, a: number | null, b: number): number {
   return (p.people[b] as number) > 1 && had < 2 ? p.helper : 0
 }
 
-/** Cost of each of `all` straight after `a`: walking, tools and helper, written out for speed. */
+/** Cost of each of `all` straight after `a`: walking, going over, leaving, tools and helper, written out for speed. */
 export function nextCosts(p: Prices, a: number, all: Int32Array, into: Float64Array, offset: number): void {
-  const { x, y, placed, people, toolSet, toolSets, fetched, helper } = p
+  const { x, y, placed, wall, levelling, people, toolSet, toolSets, fetched, helper } = p
+  const own = wall[a] as number
+  const next = levelling[a] as number
   const fetch = (toolSet[a] as number) * toolSets
   const isAlone = (people[a] as number) < 2
   const metre = placed[a] === 1 ? MINUTES.metre / MM_PER_METRE : 0
@@ -150,19 +178,21 @@ export function nextCosts(p: Prices, a: number, all: Int32Array, into: Float64Ar
       const dy = (y[a] as number) - (y[b] as number)
       cost += Math.sqrt(dx * dx + dy * dy) * metre
     }
+    if (own > 0 && (wall[b] as number) > 0 && wall[b] !== own) cost += MINUTES.over
+    if (next >= 0 && next !== b) cost += MINUTES.left
     if (isAlone && (people[b] as number) > 1) cost += helper
     into[offset + i] = cost
   }
 }
 
 export type CostParts = Readonly<
-  Record<'stages' | 'set-aside' | 'done' | 'helper' | 'walking' | 'tools', number>
+  Record<'stages' | 'set-aside' | 'done' | 'helper' | 'walking' | 'over' | 'left' | 'tools', number>
 >
 
 /** The cost of a whole order, part by part, straight from the definition above. */
 export function costParts(p: Prices, order: ArrayLike<number>): CostParts {
   const at = new Int32Array(order.length)
-  const parts = { stages: 0, 'set-aside': 0, done: 0, helper: 0, walking: 0, tools: 0 }
+  const parts = { stages: 0, 'set-aside': 0, done: 0, helper: 0, walking: 0, over: 0, left: 0, tools: 0 }
   for (let i = 0; i < order.length; i++) {
     const a = order[i] as number
     at[a] = i
@@ -175,6 +205,8 @@ export function costParts(p: Prices, order: ArrayLike<number>): CostParts {
     parts.helper += helperCall(p, before, a)
     if (before === null) continue
     parts.walking += walking(p, before, a)
+    parts.over += goingOver(p, before, a)
+    parts.left += leaving(p, before, a)
     parts.tools += toolChange(p, before, a)
   }
   for (const { first, then, cost } of p.preferred) {

@@ -9,6 +9,8 @@ export interface Why {
   readonly operation: OperationId
   /** The one reason told at the step: what was done last of all that it had to wait for. Null: nothing holds it. */
   readonly because: OrderReason | null
+  /** Why its stage comes after another, where the operation itself shows it: talls before wall units, those before bases. */
+  readonly stage: OrderReason | null
   /** Every reason into it, those told first in front. */
   readonly into: readonly OrderReason[]
   /** From the first thing of all to this, one reason after another. */
@@ -28,6 +30,19 @@ function latestInto(into: readonly OrderReason[], at: ReadonlyMap<OperationId, n
   return latest ?? null
 }
 
+/** Of what is preferred and kept, the reason whose other side belongs to another stage, done last. */
+function stageReason(
+  { operations }: Ordered,
+  into: readonly OrderReason[],
+  at: ReadonlyMap<OperationId, number>,
+): OrderReason | null {
+  const stageOf = (id: OperationId) => operations[at.get(id) ?? -1]?.stage
+  return latestInto(
+    into.filter((reason) => !reason.hard && stageOf(reason.before) !== stageOf(reason.after)),
+    at,
+  )
+}
+
 /** "Why now?" Undefined for an operation the plan does not have. */
 export function why(plan: Ordered, id: OperationId): Why | undefined {
   const at = placesIn(plan)
@@ -40,6 +55,7 @@ export function why(plan: Ordered, id: OperationId): Why | undefined {
   return {
     operation: id,
     because: chain.at(-1) ?? null,
+    stage: stageReason(plan, intoOf(id), at),
     into: intoOf(id).sort(compareReasons),
     chain,
   }

@@ -91,6 +91,7 @@ function namesNothing(wish: OrderWish, side: 'before' | 'after'): Finding {
   return {
     id: `wish-names-nothing:${wish.id}`,
     rule: 'wish-names-nothing',
+    called: message('called.wish-names-nothing'),
     weight: 'ask',
     dangerous: false,
     about: [wish.id],
@@ -114,6 +115,7 @@ export function lateWishes(late: readonly string[], reasons: readonly OrderReaso
     .map((reason) => ({
       id: `wish-not-met:${[reason.rule, reason.before, reason.after].join('+')}`,
       rule: 'wish-not-met',
+      called: message('called.wish-not-met'),
       weight: 'warn',
       dangerous: false,
       about: [reason.rule, reason.before, reason.after],

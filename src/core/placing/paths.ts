@@ -52,6 +52,13 @@ export interface Overlap {
   readonly by: number
 }
 
+/** A unit that would stand in the floor, as that is guessed past its readings. */
+export interface GuessedFloor {
+  readonly unit: UnitId
+  /** How far its underside lies under the floor at most, mm. */
+  readonly by: number
+}
+
 export interface CandidatePaths {
   /**
    * Best first. A way whose blockers include all those of a better one is left out: whenever it is open so is the
@@ -62,6 +69,7 @@ export interface CandidatePaths {
   /** Tall units that nothing lets be stood up in this room; their candidates bring them in upright. */
   readonly notStoodUp: readonly Trapped[]
   readonly overlaps: readonly Overlap[]
+  readonly guessedFloor: readonly GuessedFloor[]
   readonly walls: WallsKnown
   /** What has to be said of the whole: walls that were not looked at. */
   readonly say: readonly Message[]
@@ -87,9 +95,11 @@ export function candidatePaths(
   const trapped: Trapped[] = []
   const notStoodUp: Trapped[] = []
   const overlaps: Overlap[] = [...pairs]
+  const guessedFloor: GuessedFloor[] = []
   for (const body of bodies) {
     const stand = fitInPlace(body, around, options.misfit ?? 0)
     overlaps.push(...stand.overlaps)
+    if (stand.guessed > 0) guessedFloor.push({ unit: body.placed.unit, by: quantise(stand.guessed) })
     const mover = moverOf(body, bodies, pairs, stand)
     const answer = stand.trapped === null ? waysInto(mover, around, options.stagingHint ?? null) : null
     if (stand.trapped !== null) trapped.push(stand.trapped)
@@ -97,7 +107,15 @@ export function candidatePaths(
     if (answer?.notStoodUp) notStoodUp.push(answer.notStoodUp)
     candidates.set(body.placed.unit, answer?.paths ?? [])
   }
-  return { candidates, trapped, notStoodUp, overlaps, walls: around.walls, say: wallsSaid(around) }
+  return {
+    candidates,
+    trapped,
+    notStoodUp,
+    overlaps,
+    guessedFloor,
+    walls: around.walls,
+    say: wallsSaid(around),
+  }
 }
 
 function wallsSaid({ walls }: Surroundings): readonly Message[] {
@@ -175,27 +193,52 @@ interface InPlace {
   readonly underCeiling: boolean
   readonly overlaps: readonly Overlap[]
   readonly trapped: Trapped | null
+  /** How far it stands in floor that nobody has read, mm; 0: it does not. */
+  readonly guessed: number
 }
+
+/** Floor readings are good to about this, mm: a unit no deeper in the floor stands on it. Common practice. */
+const IN_FLOOR = 0.9
 
 /** Whether it fits where it is to stand, what it cuts into there, and how far that is let pass. */
 function fitInPlace(body: Body, around: Surroundings, misfit: number): InPlace {
   const hit = body.inPlace.some((prism) => fixedInTheWay(around, prism) !== null)
   const over = overCeiling(body, around)
-  if (!hit && over <= CONTACT) return { slack: noSlack, underCeiling: true, overlaps: [], trapped: null }
+  const under = underFloor(body, around)
+  const { guessed } = under
+  if (!hit && over <= CONTACT && under.read <= IN_FLOOR)
+    return { slack: noSlack, underCeiling: true, overlaps: [], trapped: null, guessed }
   const cuts = deepestCuts(body, around)
   const slack = new Map(
     [...cuts].filter(([, cut]) => cut.by <= misfit).map(([id, cut]) => [id, cut.by + CONTACT]),
   )
-  const overlaps = [...cuts.values(), ...(over > CONTACT ? [{ thing: CEILING, by: over }] : [])].map(
-    ({ thing, by }) => ({ unit: body.placed.unit, with: thing, by: quantise(by) }),
-  )
+  const overlaps = [
+    ...cuts.values(),
+    ...(over > CONTACT ? [{ thing: CEILING, by: over }] : []),
+    ...(under.read > IN_FLOOR ? [{ thing: FLOOR, by: under.read }] : []),
+  ].map(({ thing, by }) => ({ unit: body.placed.unit, with: thing, by: quantise(by) }))
   const blocking = body.inPlace.flatMap((prism) => fixedInTheWay(around, prism, slack) ?? [])[0]
-  const thing = blocking ?? (over > Math.max(misfit, CONTACT) ? CEILING : undefined)
+  const tooHigh = over > Math.max(misfit, CONTACT) ? CEILING : undefined
+  const tooLow = under.read > Math.max(misfit, IN_FLOOR) ? FLOOR : undefined
+  const thing = blocking ?? tooHigh ?? tooLow
   const trapped = thing === undefined ? null : doesNotFit(body, thing, overlaps)
-  return { slack, underCeiling: over <= CONTACT, overlaps, trapped }
+  return { slack, underCeiling: over <= CONTACT, overlaps, trapped, guessed }
 }
 
 const CEILING: FixedThing = { kind: 'ceiling', id: 'ceiling' }
+const FLOOR: FixedThing = { kind: 'floor', id: 'floor' }
+
+/** How far it stands in the floor: where that was read, and, deeper than that, where it is guessed. */
+function underFloor(body: Body, { room }: Surroundings): { readonly read: number; readonly guessed: number } {
+  const readUnder = room.floorReadUnder ?? room.floorHighUnder
+  const deepest = (floorUnder: Room['floorHighUnder']) =>
+    body.inPlace.reduce((most, prism) => {
+      const floor = floorUnder(prism.polygon)
+      return floor === null ? most : Math.max(most, floor - prism.bottom)
+    }, 0)
+  const [read, all] = [deepest(readUnder), deepest(room.floorHighUnder)]
+  return { read, guessed: all > IN_FLOOR && all > read + CONTACT ? all : 0 }
+}
 
 function overCeiling(body: Body, around: Surroundings): number {
   return body.inPlace.reduce((most, prism) => {

@@ -143,6 +143,25 @@ function blocksFor({ legs, blocks = BLOCKS }: StandUpInput, state: LegsInTheTilt
   )
 }
 
+/**
+ * The least height in which it stands up with its legs on, wound right in, over blocks only as high as they are: with its
+ * feet on the floor no sooner than it stands. Null where it has no legs, or may swing on them.
+ */
+export function leastWithLegsOn(input: StandUpInput): Figure | null {
+  const { legs, blocks = BLOCKS } = input
+  if (legs === null || legs.maySwing === true) return null
+  const shortest = legs.shortest
+  const needs = SIDES.map((over) =>
+    derive(
+      'mm',
+      sumBasis,
+      [overEdge(input, over), blocks, shortest, HAND_ROOM],
+      (diagonal = 0, usual = 0, leg = 0, hands = 0) => diagonal + Math.max(usual, leg) + hands,
+    ),
+  )
+  return needs.reduce((a, b) => (hasValue(b) && (!hasValue(a) || b.value < a.value) ? b : a))
+}
+
 function sideOf(input: StandUpInput, over: Side): Figure {
   return over === 'back' || over === 'front' ? input.depth : input.width
 }

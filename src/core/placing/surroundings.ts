@@ -30,6 +30,8 @@ export interface Room {
   readonly obstacles: readonly Obstacle[]
   /** Highest floor under a convex polygon, lowest ceiling over it; null: not known, and then not tested. */
   readonly floorHighUnder: (polygon: readonly PlanPoint[]) => number | null
+  /** The same of the floor among the readings alone, where it is not guessed; left out: all of it was read. */
+  readonly floorReadUnder?: (polygon: readonly PlanPoint[]) => number | null
   readonly ceilingLowUnder: (polygon: readonly PlanPoint[]) => number | null
 }
 

@@ -8,6 +8,7 @@ import { assumeProductDefaults } from '../kitchen/assume-defaults'
 import { normalise } from '../kitchen/normalise'
 import { parseKitchen } from '../kitchen/parse-kitchen'
 import type { Problem } from '../kitchen/problem'
+import { whatIsSaid } from '../kitchen/what-is-said'
 import { regionPack } from '../region/region'
 import { withPartNames } from '../units/part-name'
 import { changesBetween } from './changes'
@@ -48,7 +49,7 @@ function planFile(kitchenValue: unknown, log: DayLog | null, held: Held = nothin
   const kitchen = assumeProductDefaults(withPartNames(normalise(parsed.value.kitchen)), region)
   const achieved = log === null ? nothingAchieved : achievedBy(kitchen, log, held)
   const hash = canonicalHash({
-    file: normalise(observed.file),
+    file: whatIsSaid(normalise(observed.file)),
     log,
     region: region?.asOf ?? null,
     rules: RULES_VERSION,

@@ -1,6 +1,6 @@
 import type { Basis, Figure, InputId } from '../figure'
 import { sortedIds, valueOf } from '../figure'
-import type { Message } from '../message'
+import { type Message, message } from '../message'
 import type { Finding, WayOut, Weight } from './types'
 
 interface FindingParts {
@@ -12,6 +12,8 @@ interface FindingParts {
   /** Ids of things in the plan to show it at; the subjects themselves if left out. */
   readonly about?: readonly string[]
   readonly where?: { readonly wall: string; readonly along?: Figure; readonly height?: Figure }
+  /** What findings of this rule are called together; by the rule's name in the table of words if left out. */
+  readonly called?: Message
   readonly say: Message
   readonly figures?: readonly Figure[]
   /** Facts it rests on beside those of its figures. */
@@ -39,6 +41,7 @@ export function finding(parts: FindingParts): Finding {
             along: where.along === undefined ? null : (valueOf(where.along) ?? null),
             height: where.height === undefined ? null : (valueOf(where.height) ?? null),
           },
+    called: parts.called ?? message(`called.${parts.rule}`),
     say: parts.say,
     figures,
     from: sortedIds([...figures.flatMap((f) => f.from), ...(parts.from ?? [])]),

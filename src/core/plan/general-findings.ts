@@ -1,5 +1,6 @@
 import { type Figure, sortedIds } from '../figure'
 import type { Kitchen } from '../kitchen/schema'
+import { guidanceNote } from '../lifting/guidance-note'
 import { message } from '../message'
 import type { RegionPack } from '../region/region'
 import { factName } from '../words/fact-name'
@@ -8,14 +9,18 @@ import { finding } from './finding'
 import { namesOf } from './names-of'
 import type { Finding, Hole, UnitPlan } from './types'
 
-/** What is to be said of the kitchen as a whole: no region chosen, sizes assumed. */
+/** What is to be said of the kitchen as a whole: no region chosen, what lifts are held against, sizes assumed. */
 export function generalFindings(
   kitchen: Kitchen,
   region: RegionPack | null,
   units: readonly UnitPlan[],
   holes: readonly Hole[],
 ): readonly Finding[] {
-  return [...regionNotChosen(region), ...assumedFigures(kitchen, units, holes)]
+  return [
+    ...regionNotChosen(region),
+    ...guidanceNote(region, units),
+    ...assumedFigures(kitchen, units, holes),
+  ]
 }
 
 /** Said at most; the rest stands on the sheet of what was assumed. */

@@ -7,6 +7,11 @@ import type { Finding } from './types'
 
 const geometry: Basis = { kind: 'geometry', why: 'solids as measured, moved along the way in' }
 
+const beyondReadings: Basis = {
+  kind: 'geometry',
+  why: 'outside the readings: the least-squares plane through all of them',
+}
+
 /** What bringing the units in has shown: what there is no floor to stand up on, what stands in what. */
 export function placingFindings(
   paths: CandidatePaths,
@@ -31,6 +36,21 @@ export function placingFindings(
     ...paths.overlaps
       .filter((o) => o.with.kind !== 'obstacle' || !judgedElsewhere(o.unit, o.with.id))
       .map((o) => overlapFinding(o, nameOf)),
+    ...paths.guessedFloor.map(({ unit, by }) =>
+      finding({
+        rule: 'floor-not-read-under',
+        subjects: [unit],
+        weight: 'ask',
+        where: where(unit),
+        say: message('floor-not-read-under', {
+          unit: nameOf.get(unit) ?? unit,
+          by: Math.round(by * 10) / 10,
+        }),
+        from: ['floor.readings', `units.${unit}.width`],
+        basis: beyondReadings,
+        ask: message('floor-not-read-under.ask', { unit: nameOf.get(unit) ?? unit }),
+      }),
+    ),
   ]
 }
 

@@ -54,12 +54,18 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
   const heights = workOutHeights(kitchen, survey, positions, region, achieved)
   const bands = workOutBands(kitchen, survey, region)
   const fixings = workOutFixings(kitchen, survey, positions, heights, bands, region)
-  const lifts = positions.units.map((p) => ({ unit: p.unit.id, ...liftOf(p, kitchen, region) }))
+  const floor = heights.highPoint.z
+  const lifts = positions.units.map((p) => {
+    const underside = heights.undersides.get(p.unit.id)
+    const setDown = underside === undefined ? undefined : { underside, floor }
+    return { unit: p.unit.id, ...liftOf(p, kitchen, region, setDown) }
+  })
   const tilts = standUps(positions.units, survey, heights.highPoint.z)
   const answers: UnitAnswers = {
     survey,
     undersides: heights.undersides,
     legs: heights.legs,
+    shims: heights.shims,
     lifts: new Map(lifts.map((l) => [l.unit, l.lift])),
     holding: fixings.holding,
     hookOn: heights.hookOn,
@@ -176,7 +182,7 @@ export function plan({ kitchen, achieved, region, hash }: PlanInput): Result<Pla
     wallThings: wallThings(kitchen, survey),
     parts: fittedParts({ kitchen, survey, parts: positions.parts, units, heights: heights.heights }),
     paths: entry.paths,
-    operations: withHoldPoints(order, found),
+    operations: withHoldPoints(order, found, fixings.holes),
     reasons: all,
     order: arranged.value.report,
     findings: found,

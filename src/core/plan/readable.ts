@@ -1,3 +1,4 @@
+import { type Figure, hasValue } from '../figure'
 import { message } from '../message'
 import { legName } from '../operations/leg-name'
 import { why, whyNotFirst } from '../order/why'
@@ -9,6 +10,7 @@ import { say } from '../words/say'
 import type {
   Finding,
   Hole,
+  LiftPlan,
   NamedFigure,
   NoPlan,
   Operation,
@@ -25,6 +27,7 @@ export function readablePlan(plan: Plan): string {
     ...section('FOUND', plan.findings.map(findingLine)),
     ...section('HEIGHTS, from the line', heightLines(plan)),
     ...section('LEGS, floor to underside', legLines(plan)),
+    ...section('SHIMS, floor to underside', shimLines(plan)),
     ...section('HOLES, along from the left corner, up from the line', holeLines(plan)),
     ...section('LIFTS', liftLines(plan)),
     ...section('ORDER OF WORK', operationLines(plan)),
@@ -64,6 +67,14 @@ function legLines(plan: Plan): readonly string[] {
   )
 }
 
+function shimLines(plan: Plan): readonly string[] {
+  return plan.units.flatMap((u) =>
+    (u.shims ?? []).map(
+      (shim) => `${u.name}, ${legName({ plan: u }, shim)}: ${figureText(shim.height, { withPm: true })}`,
+    ),
+  )
+}
+
 function holeLines(plan: Plan): readonly string[] {
   return plan.holes.map((h) => {
     const number = h.number === null ? 'No hole' : `Hole ${h.number}`
@@ -77,8 +88,20 @@ function liftLines(plan: Plan): readonly string[] {
     .filter((u) => u.kind !== 'appliance-space')
     .map(
       (u) =>
-        `${u.name}: ${figureText(u.lift.massStripped)} stripped, ${u.lift.people === null ? 'over the filter for this crew' : `${u.lift.people} to lift`}${u.lift.aid === 'none' ? '' : `, ${u.lift.aid}`}`,
+        `${u.name}: ${figureText(u.lift.massStripped)} stripped, ${u.lift.people === null ? 'over the filter for this crew' : `${u.lift.people} to lift`}${u.lift.aid === 'none' ? '' : `, ${u.lift.aid}`}${aloneText(u.lift)}`,
     )
+}
+
+const isNothing = (figure: Figure): boolean => hasValue(figure) && figure.value === 0
+
+/** What is recommended for one person at both ends of the lift, where the region has such a weight. */
+function aloneText({ alone }: LiftPlan): string {
+  if (alone === undefined) return ''
+  const { lifting, placing } = alone
+  if (isNothing(lifting) || isNothing(placing)) {
+    return '; nothing is recommended to be lifted that high or that far by one person'
+  }
+  return `; recommended for one person: ${figureText(lifting)} off the floor, ${figureText(placing)} set down`
 }
 
 function operationLines(plan: Plan): readonly string[] {
@@ -131,7 +154,8 @@ function holeFor(plan: Plan, hole: Hole): string {
   const studs = studsMarked(plan, hole.wall)
   const into =
     hole.stud !== null && studs.some((s) => s.id === hole.stud) ? `, ${studName(studs, hole.stud)}` : ''
-  return `${PURPOSES[hole.purpose]} ${names.join(', ')}${into}`
+  const purpose = hole.throughRail === true ? PURPOSES['back-rail'] : PURPOSES[hole.purpose]
+  return `${purpose} ${names.join(', ')}${into}`
 }
 
 /** An operation by what is done, and its id: for those who ask on. */

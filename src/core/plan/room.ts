@@ -10,6 +10,7 @@ import type { FloorSurface, Obstacle, PlanPoint } from './types'
  */
 export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: boolean): Room {
   const floor = piecesOf(survey)
+  const read = { ...floor, plane: null }
   const ceiling = piecesOf({ ...survey.ceiling, plane: null })
   const placed = survey.frames.filter((f) => f.placed)
   const ceilings = placed.map((f) => valueOf(f.ceiling)).filter((z) => z !== undefined)
@@ -26,6 +27,7 @@ export function roomFor(survey: Survey, fixed: readonly Obstacle[], closed: bool
     walls,
     obstacles: fixed,
     floorHighUnder: (polygon) => highestUnder(floor, polygon),
+    floorReadUnder: (polygon) => highestUnder(read, polygon),
     ceilingLowUnder: (polygon) => lowestOver(ceiling, polygon, lowest),
   }
 }

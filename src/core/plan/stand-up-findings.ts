@@ -22,8 +22,12 @@ export function standUpFindings(
     if (tilt === undefined || unit.standUp === null) return []
     const turn = paths.find((p) => p.unit === unit.unit)?.segments.find((s) => s.kind === 'stand-up')
     const isElsewhere = tilt.elsewhere !== null && turn !== undefined
-    if (isElsewhere && unit.standUp.fits === 'yes') return [elsewhere(unit, tilt, turn.upright)]
-    return bareFinding(unit, isElsewhere || turn !== undefined ? unit.standUp : tilt.here.plan)
+    const way = isElsewhere || turn !== undefined ? unit.standUp : tilt.here.plan
+    const there =
+      isElsewhere && unit.standUp.fits === 'yes'
+        ? [elsewhere(unit, tilt, turn.upright)]
+        : bareFinding(unit, way)
+    return [...there, ...legsOff(unit, way, tilt)]
   })
 }
 
@@ -41,6 +45,31 @@ function bareFinding({ unit, name, wall }: UnitPlan, { needed, ceiling, fits }: 
       where: { wall },
       say: message(rule, { unit: name, needed, ceiling }),
       figures: [needed, ceiling],
+      basis: geometry,
+    }),
+  ]
+}
+
+/**
+ * It goes up, but only with its legs off: with them on, there is no height for it over any side. What the work says of its
+ * legs is then no matter of taste (failure modes F50, F53).
+ */
+function legsOff(
+  { unit, name, wall }: UnitPlan,
+  { needed, ceiling, fits }: Way,
+  { withLegsOn }: TallStandUp,
+): readonly Finding[] {
+  if (fits !== 'yes' || withLegsOn === null) return []
+  const short = missing(withLegsOn, ceiling)
+  if (!hasValue(short) || short.value <= short.pm) return []
+  return [
+    finding({
+      rule: 'stand-up-legs-off',
+      subjects: [unit],
+      weight: 'warn',
+      where: { wall },
+      say: message('stand-up-legs-off', { unit: name, ceiling, withLegsOn, needed, short }),
+      figures: [withLegsOn, ceiling, needed, short],
       basis: geometry,
     }),
   ]

@@ -1,7 +1,13 @@
 import { type Basis, derive, type Figure, known } from '../figure'
 import type { Unit } from '../kitchen/schema'
 import { extentsOf, inUnit } from '../placing/solid'
-import { type LegsWhileTilting, type StandUpChoice, standUpOver, standUpPlan } from '../placing/stand-up'
+import {
+  type LegsWhileTilting,
+  leastWithLegsOn,
+  type StandUpChoice,
+  standUpOver,
+  standUpPlan,
+} from '../placing/stand-up'
 import { tiltFloor } from '../placing/sweep'
 import { highestOf } from '../survey/extremes'
 import { sum } from '../survey/sum'
@@ -14,6 +20,8 @@ export interface TallStandUp {
   readonly here: StandUpChoice
   /** Under the highest ceiling of the room; null where its own place will do, or nowhere will. */
   readonly elsewhere: StandUpChoice | null
+  /** The least height it would need with its legs on; null where it has none, or swings on them. */
+  readonly withLegsOn: Figure | null
 }
 
 /** The choice by which a spot on the floor is looked for. */
@@ -48,7 +56,8 @@ export function standUps(
       const here = under(ceiling)
       const best = here.plan.fits === 'yes' || highest === null ? null : under(highest)
       const isBetter = best !== null && best.plan.fits !== 'no' && best.plan.fits !== here.plan.fits
-      return [u.unit.id, { here, elsewhere: isBetter ? best : null }]
+      const withLegsOn = leastWithLegsOn({ height, depth, width, ceiling, legs: legsWhileTilting(u) })
+      return [u.unit.id, { here, elsewhere: isBetter ? best : null, withLegsOn }]
     }),
   )
 }

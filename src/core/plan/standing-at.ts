@@ -305,7 +305,8 @@ function appeared<T>(
     .map((thing) => ({ thing, isNow: now.has(idOf(thing)) }))
 }
 
-function holesAt(plan: Plan, index: number): Standing['holes'] {
+/** A hole of the operation under way is a mark until it is done. */
+function holesAt(plan: Plan, index: number, t: number): Standing['holes'] {
   const marked = appeared(
     plan,
     index,
@@ -323,7 +324,8 @@ function holesAt(plan: Plan, index: number): Standing['holes'] {
     ).map(({ thing, isNow }) => [thing.id, isNow]),
   )
   return marked.map(({ thing: hole, isNow }) => {
-    const isDrilled = drilled.has(hole.id) && hole.verdict !== 'refused'
+    const isDone = drilled.get(hole.id) === false || t >= 1
+    const isDrilled = drilled.has(hole.id) && isDone && hole.verdict !== 'refused'
     return { hole, state: isDrilled ? 'drilled' : 'marked', isNow }
   })
 }
@@ -479,7 +481,7 @@ export function standingAt(plan: Plan, index: number, t: number): Standing {
       mark: thing,
       isNow,
     })),
-    holes: holesAt(plan, at),
+    holes: holesAt(plan, at, moment),
     rails: rails.map(({ thing, isNow }) => ({ rail: thing, isNow })),
     plates: platesAt(plan, at),
     wallThings: wallThingsAt(plan, at),

@@ -28,6 +28,20 @@ export function extentOf(solid: readonly LocalBox[]): Extent {
   }
 }
 
+/** The box around all boxes of a solid, mm. */
+export function boxAround(solid: readonly LocalBox[]): LocalBox {
+  const least = (of: (b: LocalBox) => number) => Math.min(...solid.map(of))
+  const most = (of: (b: LocalBox) => number) => Math.max(...solid.map(of))
+  return {
+    x0: least((b) => b.x0),
+    x1: most((b) => b.x1),
+    y0: least((b) => b.y0),
+    y1: most((b) => b.y1),
+    z0: least((b) => b.z0),
+    z1: most((b) => b.z1),
+  }
+}
+
 const radians = (degrees: number) => (degrees * Math.PI) / 180
 
 /** A point of the unit's own frame, turned about the edge it leans over. Upright it stays as it is. */

@@ -135,6 +135,8 @@ export interface HeightLine {
   readonly id: string
   readonly wall: WallId
   readonly of: HeightName | 'line' | 'plate' | 'rail' | 'bracket'
+  /** A line of brackets at which the screws go through the units' own back rails; left out: they do not. */
+  readonly throughRail?: boolean
   readonly height: Figure
   readonly from: number | null
   readonly to: number | null
@@ -163,6 +165,18 @@ export interface LegPlan {
   /** Turns from the delivered setting, when mm a turn is known. */
   readonly turns: Figure
   readonly within: 'yes' | 'too-short' | 'too-long' | 'not-known'
+}
+
+/** What goes under one corner of a box without legs: shims, or its frame or cleat and the shims under that. */
+export interface ShimPlan {
+  /** The place it bears on: one of its feet where they are listed, else a corner of the box. */
+  readonly foot: string
+  /** Where it bears, in the unit's local frame. */
+  readonly x: number
+  readonly y: number
+  readonly floor: Figure
+  /** From the floor there up to the underside of the carcass; 0: the box stands on the floor itself. */
+  readonly height: Figure
 }
 
 /** One adjuster of a unit: a leg by its foot, or the height screw of the hanger on one side. */
@@ -194,6 +208,23 @@ export interface HoldingPlan {
   readonly verdict: Verdict
   /** What would settle an unknown. */
   readonly lacking: readonly InputId[]
+  /** Only where somebody has entered what the studs are graded as; says nothing of what may be hung. */
+  readonly published?: PublishedPull
+}
+
+/** What a published formula gives for the pull of one planned screw in a stud, beside what is asked of it. */
+export interface PublishedPull {
+  readonly screw: string
+  readonly wall: WallId
+  readonly formula: 'eurocode' | 'american'
+  /** N, before the code’s own factors; null: the screw is outside the formula. */
+  readonly pull: Figure | null
+  /** Thread in the stud. */
+  readonly thread: Figure
+  /** Characteristic density, or specific gravity in North America. */
+  readonly timber: Figure
+  /** The limit of the formula that is missed. */
+  readonly outside: 'diameter' | 'core' | 'penetration' | null
 }
 
 export interface LiftPlan {
@@ -206,6 +237,8 @@ export interface LiftPlan {
   readonly aid: 'none' | 'lifter' | 'batten-or-prop' | 'lighten-it' | 'stop'
   /** Lift at one end when it is tilted up, kg. */
   readonly endLift: Figure | null
+  /** Where the guidance recommends a weight for one person: taken off the floor, set down, and the lower of both, kg. */
+  readonly alone?: { readonly lifting: Figure; readonly placing: Figure; readonly lower: Figure }
 }
 
 export interface UnitPlan {
@@ -225,6 +258,8 @@ export interface UnitPlan {
   readonly pose: Pose | null
   readonly solid: readonly LocalBox[]
   readonly legs: readonly LegPlan[]
+  /** Left out for a unit that hangs or stands on legs. */
+  readonly shims?: readonly ShimPlan[]
   readonly adjusters: readonly Adjuster[]
   readonly lift: LiftPlan
   readonly holding: HoldingPlan | null
@@ -304,6 +339,8 @@ export interface Hole {
   readonly fixing: string | null
   readonly into: string | null
   readonly stud: string | null
+  /** The screw goes through the unit's own back rail, though its purpose is that of a bracket; left out: it does not. */
+  readonly throughRail?: boolean
   /** `refused`: in a band, an obstruction or unusable timber; `ask`: something must be settled first; `trace first`: nothing known speaks against it, which is not the same as clear. */
   readonly verdict: 'refused' | 'ask' | 'trace first'
   readonly against: readonly Message[]
@@ -479,6 +516,8 @@ export interface Finding {
     readonly along: number | null
     readonly height: number | null
   } | null
+  /** What findings of its rule are called together. */
+  readonly called: Message
   readonly say: Message
   readonly figures: readonly Figure[]
   readonly from: readonly InputId[]

@@ -4,13 +4,14 @@ import { derive, type Figure } from '../figure'
 import type { Survey } from '../survey/survey'
 import { poseOf, type UnitPosition } from '../units/positions'
 import type { TallStandUp } from './stand-ups'
-import type { HoldingPlan, LegPlan, LiftPlan, UnitId, UnitPlan } from './types'
+import type { HoldingPlan, LegPlan, LiftPlan, ShimPlan, UnitId, UnitPlan } from './types'
 
 /** What the parts of the core have worked out for each unit, by its id. */
 export interface UnitAnswers {
   readonly survey: Survey
   readonly undersides: ReadonlyMap<UnitId, Figure>
   readonly legs: ReadonlyMap<UnitId, readonly LegPlan[]>
+  readonly shims: ReadonlyMap<UnitId, readonly ShimPlan[]>
   readonly lifts: ReadonlyMap<UnitId, LiftPlan>
   readonly holding: ReadonlyMap<UnitId, HoldingPlan>
   readonly hookOn: ReadonlyMap<UnitId, UnitPlan['hookOn']>
@@ -23,6 +24,7 @@ export function unitPlan(position: UnitPosition, answers: UnitAnswers): UnitPlan
   const { unit } = position
   const underside = answers.undersides.get(unit.id) as Figure
   const legs = answers.legs.get(unit.id) ?? []
+  const shims = answers.shims.get(unit.id)
   const state = answers.achieved.states.get(unit.id)
   const reached = answers.achieved.undersides.get(unit.id)
   return {
@@ -46,6 +48,7 @@ export function unitPlan(position: UnitPosition, answers: UnitAnswers): UnitPlan
     pose: poseOf(position, answers.survey, underside),
     solid: position.boxes ?? [],
     legs,
+    ...(shims === undefined ? {} : { shims }),
     adjusters: adjustersOf(unit, legs),
     lift: answers.lifts.get(unit.id) as LiftPlan,
     holding: answers.holding.get(unit.id) ?? null,

@@ -23,7 +23,7 @@ export const continental: RegionPack = {
     besideOpenings: { from: 100, to: 300 },
   },
   setback: null,
-  lifting: hseFilter,
+  lifting: { kind: 'filter', filter: hseFilter },
   gapOverWorktop: {
     min: 500,
     max: 650,

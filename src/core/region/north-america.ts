@@ -1,4 +1,4 @@
-import { hseFilter } from './hse-filter'
+import { nioshGuidance } from './niosh'
 import type { RegionPack } from './region'
 
 /** No cable bands: cables run through stud centres, kept back from the stud's face or behind a steel plate. */
@@ -15,7 +15,7 @@ export const northAmerica: RegionPack = {
       where: '1 1/4 in from the face of the stud, or a steel plate; from memory',
     },
   },
-  lifting: hseFilter,
+  lifting: nioshGuidance,
   gapOverWorktop: {
     min: 457.2,
     max: 457.2,

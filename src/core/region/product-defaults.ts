@@ -91,6 +91,13 @@ const UK: readonly ProductDefault[] = [
   },
   {
     field: 'depth',
+    kinds: ['appliance-space'],
+    value: 560,
+    pm: 15,
+    why: 'common practice in Britain: a space is kept as deep as the carcasses beside it, 560 to 575 mm',
+  },
+  {
+    field: 'depth',
     kinds: HUNG,
     value: 300,
     pm: 30,

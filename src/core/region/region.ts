@@ -45,6 +45,15 @@ export interface LiftingFilter {
   /** Share of the sum of single capabilities that a team of 2 and of 3 has. */
   readonly team: { readonly two: number; readonly three: number }
 }
+
+/**
+ * The published guidance a lift is held against: a filter for one person and for teams; or a weight recommended for one
+ * person by where a lift begins and ends, which says nothing of teams, and another country's filter for those.
+ */
+export type LiftingGuidance =
+  | { readonly kind: 'filter'; readonly filter: LiftingFilter }
+  | { readonly kind: 'recommended-weight'; readonly basis: Basis; readonly team: LiftingFilter }
+
 export type HandZone =
   | 'above-shoulder'
   | 'shoulder-elbow'
@@ -59,7 +68,7 @@ export interface RegionPack {
   readonly display: 'mm' | 'inch'
   readonly bands: CableBands | null
   readonly setback: StudSetback | null
-  readonly lifting: LiftingFilter
+  readonly lifting: LiftingGuidance
   readonly gapOverWorktop: { readonly min: number; readonly max: number; readonly basis: Basis }
   /** Homes built before this year may hold asbestos. */
   readonly asbestosBefore: RegionFigure

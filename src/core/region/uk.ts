@@ -20,7 +20,7 @@ export const uk: RegionPack = {
     besideOpenings: null,
   },
   setback: null,
-  lifting: hseFilter,
+  lifting: { kind: 'filter', filter: hseFilter },
   gapOverWorktop: {
     min: 450,
     max: 500,

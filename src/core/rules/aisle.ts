@@ -159,6 +159,7 @@ function facing(door: ApplianceDoor, ahead: Ahead, all: readonly ApplianceDoor[]
 /** F68: an aisle too narrow, at its narrowest, for the doors of the appliances that open into it. */
 export const rule: Rule = {
   id: 'aisle',
+  heading: 'Little room before an open door',
   catches: ['F68'],
   dangerous: false,
   basis: {

@@ -103,6 +103,7 @@ function lowestIn(site: Site, tall: UnitPlan): Housed | undefined {
 /** F55: an oven in a tall unit out of line with the one beside it, or on a shelf too high for its housing. */
 export const rule: Rule = {
   id: 'appliance-in-tall',
+  heading: 'Ovens in tall units',
   catches: ['F55'],
   dangerous: false,
   basis: {

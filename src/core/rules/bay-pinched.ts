@@ -85,7 +85,7 @@ function pinchOf(
   pieces: readonly RunPiece[],
 ): Figure | null {
   const measured = (site.wall(wall)?.widths ?? []).filter(
-    (one) => one.at !== 'wall-unit' && one.depth === depth,
+    (one) => one.at !== 'wall-unit' && (one.depth === null || one.depth === depth),
   )
   const rooms = measured.map(({ width }) => width).filter(hasValue)
   const ends = pieces
@@ -153,6 +153,7 @@ function judged(site: Site, pieces: readonly RunPiece[], appliance: Appliance): 
 /** F42: a space narrower at its back or at its front than the appliance asks, for a run or a wall that pinches it. */
 export const rule: Rule = {
   id: 'bay-pinched',
+  heading: 'Too little room for an appliance',
   catches: ['F42'],
   dangerous: false,
   basis: {

@@ -51,6 +51,7 @@ function judged(site: Site, unit: UnitPlan, beam: BoxOnWall): Found | null {
 /** F51: a tall unit that is stood up elsewhere and cannot be walked to its place under a beam or downstand. */
 export const rule: Rule = {
   id: 'beam-on-the-way',
+  heading: 'A beam on the way in',
   catches: ['F51'],
   dangerous: false,
   basis: {

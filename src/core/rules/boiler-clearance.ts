@@ -135,6 +135,7 @@ const sentences = (where: string, side: Side): readonly (readonly [string, strin
 /** F40: units that take from a boiler the room its maker asks for. */
 export const rule: Rule = {
   id: 'boiler-clearance',
+  heading: 'Room round the boiler',
   catches: ['F40'],
   dangerous: true,
   basis: { kind: 'maker' },

@@ -64,6 +64,7 @@ function tap(sink: Appliance): readonly Found[] {
 /** F105: a bowl too wide for its unit, or a tap whose lever hits the wall. */
 export const rule: Rule = {
   id: 'bowl-and-tap',
+  heading: 'Sink and tap',
   catches: ['F105'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'hole against clear width; swing of the lever against the wall behind it' },

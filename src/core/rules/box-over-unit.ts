@@ -55,6 +55,7 @@ function judged(site: Site, piece: RunPiece, box: BoxOnWall): Found | null {
 /** F58, F38: a boxing or beam so close over a wall unit that it cannot be lifted on to its hooks, in a corner of it or all along. */
 export const rule: Rule = {
   id: 'box-over-unit',
+  heading: 'A boxing over a wall unit',
   catches: ['F38', 'F58'],
   dangerous: true,
   basis: { kind: 'geometry', why: 'from the top of the unit up to what is over any part of it' },

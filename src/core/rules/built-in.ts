@@ -65,6 +65,7 @@ function judged(site: Site, point: AccessPoint): Found | null {
 /** F39, F89: a stopcock, tap, valve or eye built in behind a unit. */
 export const rule: Rule = {
   id: 'built-in',
+  heading: 'A valve or tap that is built in',
   catches: ['F39', 'F89'],
   dangerous: true,
   basis: {

@@ -98,6 +98,7 @@ function judged(site: Site, plan: UnitPlan): readonly Found[] {
 /** F59: a ceiling that slopes down into the room, over the front of a unit or over its open door. */
 export const rule: Rule = {
   id: 'ceiling-at-front',
+  heading: 'The ceiling over the fronts',
   catches: ['F59'],
   dangerous: false,
   basis: {

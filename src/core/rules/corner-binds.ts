@@ -65,8 +65,8 @@ function blockOf(side: CornerSide, front: Front, handle: boolean): Block {
  * The gap between a thing's near edge and a block, over the whole way out; null where they never pass. Once they do, what
  * lies between the block and the corner counts as standing out as far: the trade's formula takes the other run so.
  */
-function gapOf(side: CornerSide, mover: Mover, block: Block): Figure | null {
-  const figures = [fromCorner(side, 'own', mover.plan[side.end]), mover.from, mover.to]
+function gapOf(side: CornerSide, mover: Mover, edge: Figure, block: Block): Figure | null {
+  const figures = [edge, mover.from, mover.to]
   const piece = (...values: number[]): Piece => {
     const [x, y0, y1] = values as [number, number, number]
     return [
@@ -80,15 +80,33 @@ function gapOf(side: CornerSide, mover: Mover, block: Block): Figure | null {
   return gapToBlock(side, whole, rule.basis, figures, piece)
 }
 
+/**
+ * The near edge of a unit from the corner. Where its far edge was set out from that very corner, that less its width: the
+ * length of the wall says nothing of it.
+ */
+function edgeOf(site: Site, side: CornerSide, plan: UnitPlan): Figure {
+  const unit = site.stated(plan.unit)
+  const left = unit?.order.left
+  return side.end === 'right' && left !== undefined && left.from === 'right' && left.face === 'room'
+    ? sum('mm', rule.basis, [left.at], [unit?.width ?? plan.left])
+    : fromCorner(side, 'own', plan[side.end])
+}
+
 interface Meeting {
   readonly mover: Mover
   readonly front: Front
+  readonly edge: Figure
   readonly gap: Figure
   readonly short: Figure
+  /** The same, known as the room is read: what the parts round the corner are out by is what the 5 mm are for. */
+  readonly read: Figure
   readonly reach: Figure
 }
 
+const asPrinted = (size: Figure): Figure => (hasValue(size) ? { ...size, pm: 0 } : size)
+
 function meetingsOf(
+  site: Site,
   side: CornerSide,
   movers: readonly Mover[],
   fronts: readonly Front[],
@@ -102,9 +120,15 @@ function meetingsOf(
         .flatMap((front) =>
           (hasValue(front.handle) ? [false, true] : [false]).flatMap((handle): readonly Meeting[] => {
             const block = blockOf(side, front, handle)
-            const gap = gapOf(side, mover, block)
+            const edge = edgeOf(site, side, mover.plan)
+            const gap = gapOf(side, mover, edge, block)
             if (gap === null) return []
-            return [{ mover, front, gap, short: sum('mm', practice, [PAST], [gap]), reach: block.reach }]
+            const asMade = gapOf(side, mover, edge, { ...block, reach: asPrinted(block.reach) }) ?? gap
+            const [short, read] = [gap, asMade].map((one) => sum('mm', practice, [PAST], [one])) as [
+              Figure,
+              Figure,
+            ]
+            return [{ mover, front, edge, gap, short, read, reach: block.reach }]
           }),
         ),
     )
@@ -160,14 +184,14 @@ function waysOut(site: Site, side: CornerSide, { mover, front, short }: Meeting)
 }
 
 function judged(site: Site, side: CornerSide, meeting: Meeting): readonly Found[] {
-  const { mover, front, gap, short, reach } = meeting
+  const { mover, front, edge, gap, short, read, reach } = meeting
   const isHandleKnown = hasValue(front.handle)
   const values = {
     what: mover.name,
     unit: mover.plan.name,
     other: front.plan.name,
     wall: site.name(side.other),
-    edge: fromCorner(side, 'own', mover.plan[side.end]),
+    edge,
     handle: front.handle,
     past: PAST,
     gap,
@@ -199,11 +223,12 @@ function judged(site: Site, side: CornerSide, meeting: Meeting): readonly Found[
   }
   // The 5 mm are there to take up what readings are out by: inside them, only what may touch is asked about.
   if (stands === 'near' && hasValue(short) && short.value <= 0 && gap.value > gap.pm) return []
-  const near = stands === 'over' ? '' : '-near'
+  const isShort = overLimit(read) === 'over'
+  const near = !isShort ? '-near' : gap.value > 0 ? '-tight' : ''
   return [
     {
       ...common,
-      weight: stands === 'over' ? 'stop' : 'ask',
+      weight: isShort ? 'stop' : 'ask',
       said: [`${mover.what}${near}`, values],
       ask: ['ask'],
       waysOut: waysOut(site, side, meeting),
@@ -241,6 +266,7 @@ function unread(site: Site, sides: readonly CornerSide[], fronts: readonly Front
 /** F43, F61: a drawer or the door of a dishwasher beside a corner that meets the fronts or handles of the other run. */
 export const rule: Rule = {
   id: 'corner-binds',
+  heading: 'Drawers that bind in the corner',
   catches: ['F43', 'F61'],
   dangerous: false,
   basis: {
@@ -251,10 +277,14 @@ export const rule: Rule = {
   words: {
     drawer:
       'A drawer of {unit} does not come out past {other} round the corner. Its edge is {edge} from the corner, and what it has to pass stands {reach} out from {wall}. With {past} to spare it wants {short} more.',
+    'drawer-tight':
+      'A drawer of {unit} passes {other} round the corner by {gap} only, with every size as printed. Its edge is {edge} from the corner, and what it has to pass stands {reach} out from {wall}. {past} are wanted to spare: {short} is missing.',
     'drawer-near':
       'A drawer of {unit} may not come out past {other} round the corner. Its edge is {edge} from the corner, and what it has to pass, with {past} to spare, stands {reach} out from {wall}. Readings this near cannot tell: measure both runs from the corner again.',
     appliance:
       'The door of {what} does not open past {other} round the corner. Its edge is {edge} from the corner, and what it has to pass stands {reach} out from {wall}. With {past} to spare it wants {short} more.',
+    'appliance-tight':
+      'The door of {what} passes {other} round the corner by {gap} only, with every size as printed. Its edge is {edge} from the corner, and what it has to pass stands {reach} out from {wall}. {past} are wanted to spare: {short} is missing.',
     'appliance-near':
       'The door of {what} may not open past {other} round the corner. Its edge is {edge} from the corner, and what it has to pass, with {past} to spare, stands {reach} out from {wall}. Readings this near cannot tell: measure both runs from the corner again.',
     handle:
@@ -273,7 +303,7 @@ export const rule: Rule = {
     const movers = moversOf(site, fronts)
     return [
       ...sides.flatMap((side) =>
-        tightest(meetingsOf(side, movers, fronts)).flatMap((one) => judged(site, side, one)),
+        tightest(meetingsOf(site, side, movers, fronts)).flatMap((one) => judged(site, side, one)),
       ),
       ...unread(site, sides, fronts),
     ]

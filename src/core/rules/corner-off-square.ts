@@ -2,8 +2,10 @@ import { type Basis, derive, type Figure, hasValue, known } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import { HUNG_KINDS } from '../kitchen/kinds'
 import { type CornerSide, cornerSides, fromCorner } from '../placing/corners'
+import { overLimit } from '../placing/over-limit'
 import { type RunPiece, runPieces } from '../placing/run-pieces'
 import type { UnitPlan } from '../plan/types'
+import { angleByLengths, anglesApart } from '../survey/corner'
 import { sum } from '../survey/sum'
 import type { Found, Rule, Site, Way } from './rule'
 
@@ -160,9 +162,35 @@ function atCorner(
   ]
 }
 
+/** A typed angle and three lengths that cannot both be right. */
+function twoAngles(site: Site, side: CornerSide): readonly Found[] {
+  const corner = site.wall(side.own)?.cornerRight
+  const by = corner === undefined ? null : anglesApart(corner)
+  const taped = corner === undefined ? null : angleByLengths(corner)
+  if (corner === undefined || by === null || taped === null || overLimit(by) !== 'over') return []
+  const said = {
+    wall: site.name(side.own),
+    next: site.name(side.other),
+    typed: corner.angle,
+    taped,
+    by,
+  }
+  return [
+    {
+      subjects: [side.own, side.other, 'read'],
+      about: [side.own, side.other],
+      weight: 'ask',
+      said: ['two-angles', said],
+      where: { wall: side.own, along: side.ownLength },
+      ask: ['ask'],
+    },
+  ]
+}
+
 /** F44: a corner that is not square, so that the fronts of the two runs meet elsewhere and the fillers come out wrong. */
 export const rule: Rule = {
   id: 'corner-off-square',
+  heading: 'A corner out of square',
   catches: ['F44'],
   dangerous: false,
   basis: {
@@ -179,6 +207,8 @@ export const rule: Rule = {
       'In a corner of {angle} the front of {unit} runs into that of {other}: it begins {edge} from the corner, and they meet at {meet}. {over} is missing.',
     'clash-near':
       'In a corner of {angle} the front of {unit} may run into that of {other}: it begins {edge} from the corner, and they meet at {meet}. Readings this near cannot tell: measure the corner again.',
+    'two-angles':
+      'The corner of {wall} and {next} is entered as {typed:pm}, and its three lengths make it {taped:pm}. They cannot both be right. The lengths are used.',
     angle: 'Runs meet in the corner of {wall} and {next}, and how square it is nobody has measured.',
     ask: 'Measure the corner again before the fillers are cut: 900 on one wall, 1200 on the next, and straight across.',
     'ask.angle':
@@ -196,7 +226,10 @@ export const rule: Rule = {
         )
         return two === undefined
           ? []
-          : [false, true].flatMap((isHigh) => atCorner(site, one, two, pieces, isHigh))
+          : [
+              ...twoAngles(site, one),
+              ...[false, true].flatMap((isHigh) => atCorner(site, one, two, pieces, isHigh)),
+            ]
       })
   },
 }

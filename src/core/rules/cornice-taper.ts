@@ -88,6 +88,7 @@ function judged(site: Site, wall: string, units: readonly UnitPlan[], cornice?: 
 /** F57: a ceiling that falls along a row of high units: the cornice closes on it at one end, or the gap is seen to taper. */
 export const rule: Rule = {
   id: 'cornice-taper',
+  heading: 'Under the ceiling',
   catches: ['F57'],
   dangerous: false,
   basis: {

@@ -129,6 +129,7 @@ function waysOut({ unit, plan, door }: Front, angle: number): readonly Way[] {
 /** F112: the door of a wall or tall unit that meets a light, a beam or a boxing as it opens. */
 export const rule: Rule = {
   id: 'door-meets-fitting',
+  heading: 'A door that meets a fitting',
   catches: ['F112'],
   dangerous: false,
   basis: {

@@ -233,6 +233,7 @@ const opensSquare = ({ door }: Front) =>
 /** F45: a door beside a wall, another run or a deeper unit, that meets it with its handle before it is square. */
 export const rule: Rule = {
   id: 'door-stops-short',
+  heading: 'A door that stops short',
   catches: ['F45'],
   dangerous: false,
   basis: {

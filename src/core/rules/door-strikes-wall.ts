@@ -63,6 +63,7 @@ function judged(
 /** F85: a door at the end of a run that goes on past square into the wall beside it. */
 export const rule: Rule = {
   id: 'door-strikes-wall',
+  heading: 'A door that strikes the wall',
   catches: ['F85'],
   dangerous: false,
   basis: {

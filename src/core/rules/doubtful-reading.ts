@@ -152,6 +152,7 @@ const countOn = (points: readonly Point[], line: string): number =>
 /** F18, F19: a reading taken the wrong way, or readings that two people took from two lines. */
 export const rule: Rule = {
   id: 'doubtful-reading',
+  heading: 'A reading to take again',
   catches: ['F18', 'F19'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'a floor lies below the line, a ceiling above it' },

@@ -39,6 +39,7 @@ function judged(site: Site, sink: Appliance): readonly Found[] {
 /** F104: a drawer or pull-out that runs into the trap of the sink over it. */
 export const rule: Rule = {
   id: 'drawer-and-trap',
+  heading: 'A drawer that meets the trap',
   catches: ['F104'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'how deep bowl and trap hang against the top of the drawer’s box' },

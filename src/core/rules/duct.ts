@@ -4,6 +4,7 @@ import { type Found, lessThan, margin, missing, type Rule } from './rule'
 /** F98: a hood duct longer, or with more bends, than its sheet allows. */
 export const rule: Rule = {
   id: 'duct',
+  heading: 'The duct of the hood',
   catches: ['F98'],
   dangerous: false,
   basis: { kind: 'maker' },

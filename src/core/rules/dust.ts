@@ -41,6 +41,7 @@ function stoneDust(site: Site): readonly InputId[] {
 /** F93: stone dust in the air, and one long lead for everything. */
 export const rule: Rule = {
   id: 'dust',
+  heading: 'Dust of stone or brick',
   catches: ['F93'],
   dangerous: true,
   basis: {

@@ -10,6 +10,7 @@ const LEAST = 3
 /** F22: a spacing of studs assumed from too few of them. */
 export const rule: Rule = {
   id: 'few-studs',
+  heading: 'Too few studs found',
   catches: ['F22'],
   dangerous: true,
   basis: {

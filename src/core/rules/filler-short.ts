@@ -100,6 +100,7 @@ function tooMuchToCut(site: Site, side: CornerSide, piece: RunPiece, least: Figu
 /** F74, F48: a filler too narrow for the gap where the wall beside it runs away from it, out from the corner or up. */
 export const rule: Rule = {
   id: 'filler-short',
+  heading: 'A filler that is too narrow',
   catches: ['F48', 'F74'],
   dangerous: false,
   basis: {

@@ -130,6 +130,7 @@ function judged(site: Site, position: UnitPosition, door: Door): readonly Found[
 /** F99: a flap that rises over the top of its unit into the ceiling, a coving or a light. */
 export const rule: Rule = {
   id: 'flap-rise',
+  heading: 'A flap that meets something',
   catches: ['F99'],
   dangerous: false,
   basis: {

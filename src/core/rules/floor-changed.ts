@@ -3,6 +3,7 @@ import type { Rule } from './rule'
 /** F108: a floor made higher after it was read. */
 export const rule: Rule = {
   id: 'floor-changed',
+  heading: 'The floor has changed since it was read',
   catches: ['F108'],
   dangerous: false,
   basis: {

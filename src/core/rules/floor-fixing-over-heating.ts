@@ -5,6 +5,7 @@ import type { Found, Rule } from './rule'
 /** F41: holes in a floor that has, or may have, heating or pipes in it. */
 export const rule: Rule = {
   id: 'floor-fixing-over-heating',
+  heading: 'Heating in the floor: drill nothing',
   catches: ['F41'],
   dangerous: true,
   basis: {

@@ -136,6 +136,7 @@ function heldBack(site: Site, { appliance, plan }: Cold): readonly Found[] {
 /** F103: a tall fridge-freezer hinged towards a wall, whose door does not open as far as what is inside it wants. */
 export const rule: Rule = {
   id: 'fridge-in-corner',
+  heading: 'A fridge in the corner',
   catches: ['F103', 'F85'],
   dangerous: false,
   basis: {

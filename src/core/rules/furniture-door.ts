@@ -91,6 +91,7 @@ function judged(site: Site, plan: UnitPlan, space: Unit, appliance: Appliance): 
 /** F102: an appliance behind a furniture door, over a plinth or with a door that its sheet does not allow. */
 export const rule: Rule = {
   id: 'furniture-door',
+  heading: 'The door of an appliance and the plinth',
   catches: ['F102'],
   dangerous: false,
   basis: maker,

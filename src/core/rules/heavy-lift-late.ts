@@ -21,6 +21,7 @@ function lifted(site: Site, operation: Operation): Figure | null {
 /** F92: the heaviest lifts at the end of a day's work. */
 export const rule: Rule = {
   id: 'heavy-lift-late',
+  heading: 'A heavy lift at the end of a day',
   catches: ['F92'],
   dangerous: true,
   basis: {

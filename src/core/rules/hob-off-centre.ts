@@ -64,6 +64,7 @@ function judged(site: Site, place: HoodOverHob): Found | null {
 /** F49: a hob whose middle is not under the middle of its hood, or of the gap left for it. */
 export const rule: Rule = {
   id: 'hob-off-centre',
+  heading: 'Hob and hood out of line',
   catches: ['F49'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'both middles from the same corner' },

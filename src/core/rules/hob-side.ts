@@ -5,6 +5,8 @@ import { type Found, lessThan, margin, missing, type Rule, type Site } from './r
 
 /** Nearer than this to a tall unit or a wall the sheet is asked for. Common practice. */
 const NEAR = 300
+/** A sheet prints whole millimetres: a plan drawn short by more than this is short on paper, whatever it is built to, mm. */
+const ROUNDED = 0.5
 
 /** Left and right edge of a hob's hole in the worktop, along its wall; of its unit, while no hole is planned. */
 function edges(site: Site, hob: Appliance): { wall: string; left: Figure; right: Figure } | null {
@@ -56,7 +58,8 @@ function judged(site: Site, hob: Appliance): readonly Found[] {
       : lessThan(thing.left, at.right, 'from the edge of the hob’s hole to the tall side')
     const asked = hasValue(hob.clearTall) ? hob.clearTall : hob.clearSide
     const left = lessThan(gap, asked, 'gap less what the sheet asks')
-    const key = margin(left)
+    const onPaper = hasValue(left) && left.value < -ROUNDED
+    const key = onPaper ? 'short' : margin(left)
     if (key === null || (key === 'not-known' && (!hasValue(gap) || gap.value >= NEAR))) return []
     return [
       {
@@ -69,7 +72,8 @@ function judged(site: Site, hob: Appliance): readonly Found[] {
             hob: site.name(hob.id),
             thing: thing.name,
             gap,
-            ...(key === 'short' ? { asked, short: missing(left) } : {}),
+            ...(key === 'not-known' ? {} : { asked }),
+            ...(key === 'short' ? { short: missing(left) } : {}),
           },
         ],
         figures: [left],
@@ -80,16 +84,20 @@ function judged(site: Site, hob: Appliance): readonly Found[] {
   })
 }
 
-/** F62: a hob too near a tall unit or a side wall. */
+/**
+ * F62: a hob too near a tall unit or a side wall. A plan that keeps less than its maker asks is stopped as it is drawn, and
+ * not only when it is short by more than it can be built to.
+ */
 export const rule: Rule = {
   id: 'hob-side',
+  heading: 'Room beside the hob',
   catches: ['F62'],
   dangerous: true,
   basis: { kind: 'maker' },
   why: 'A pan handle and a gas flame reach over the side of a hob.',
   words: {
     short: 'There are {gap} between {hob} and {thing}; its sheet asks {asked}. {short} is missing.',
-    near: 'There are {gap} between {hob} and {thing}, just what its sheet asks: measure again when the worktop lies.',
+    near: 'There are {gap} between {hob} and {thing}; its sheet asks {asked}. That is met with nothing to spare: measure again when the worktop lies.',
     'not-known':
       'There are {gap} between {hob} and {thing}, and nobody has entered what its sheet asks there.',
     ask: 'Read the sheet of the hob: distance to tall sides and to what burns.',

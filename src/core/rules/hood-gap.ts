@@ -78,6 +78,7 @@ function judged(site: Site, place: HoodOverHob): Found | null {
 /** F100: a hood that is wider than the gap left for it between two wall units. */
 export const rule: Rule = {
   id: 'hood-gap',
+  heading: 'The gap for the hood',
   catches: ['F100'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'from the right side of one unit to the left side of the next' },

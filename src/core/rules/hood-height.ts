@@ -57,6 +57,7 @@ function unplaced(site: Site, hood: Appliance): Found {
 /** F63: a hood too low over its hob, counted from the right level by both sheets. */
 export const rule: Rule = {
   id: 'hood-height',
+  heading: 'How high the hood hangs',
   catches: ['F63'],
   dangerous: true,
   basis: { kind: 'maker' },

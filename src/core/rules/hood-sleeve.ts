@@ -54,6 +54,7 @@ function judged(site: Site, place: HoodOverHob): Found | null {
 /** F101: a chimney hood whose sleeve is too long for the room over it, or does not reach the ceiling. */
 export const rule: Rule = {
   id: 'hood-sleeve',
+  heading: 'The chimney of the hood',
   catches: ['F101'],
   dangerous: false,
   basis: {

@@ -134,6 +134,7 @@ function judged(site: Site, appliance: Appliance, bay: string, to: Way): Found |
 /** F64, F109: a hose or lead too short for the way behind the units to its valve, trap or socket. */
 export const rule: Rule = {
   id: 'hose-and-lead',
+  heading: 'A hose or lead that is too short',
   catches: ['F64', 'F109'],
   dangerous: false,
   basis: {

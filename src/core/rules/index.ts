@@ -22,6 +22,7 @@ import { rule as fillerShort } from './filler-short'
 import { rule as flapRise } from './flap-rise'
 import { rule as floorChanged } from './floor-changed'
 import { rule as floorFixingOverHeating } from './floor-fixing-over-heating'
+import { rule as footOutsideUnit } from './foot-outside-unit'
 import { rule as fridgeInCorner } from './fridge-in-corner'
 import { rule as furnitureDoor } from './furniture-door'
 import { rule as heavyLiftLate } from './heavy-lift-late'
@@ -37,12 +38,14 @@ import { rule as lineOutOfTrue } from './line-out-of-true'
 import { rule as loadOnBoards } from './load-on-boards'
 import { rule as meterDoor } from './meter-door'
 import { rule as notDelivered } from './not-delivered'
+import { rule as outOfFlat } from './out-of-flat'
 import { rule as outletInUnit } from './outlet-in-unit'
 import { rule as overhang } from './overhang'
 import { rule as panelShort } from './panel-short'
 import { rule as passage } from './passage'
 import { rule as plinthHeater } from './plinth-heater'
 import { rule as plinthOpening } from './plinth-opening'
+import { rule as publishedPull } from './published-pull'
 import { rule as roomDoorMeetsUnit } from './room-door-meets-unit'
 import type { Rule } from './rule'
 import { rule as runAtOpening } from './run-at-opening'
@@ -91,6 +94,7 @@ export const RULES: readonly Rule[] = [
   flapRise,
   floorChanged,
   floorFixingOverHeating,
+  footOutsideUnit,
   fridgeInCorner,
   furnitureDoor,
   heavyLiftLate,
@@ -106,12 +110,14 @@ export const RULES: readonly Rule[] = [
   loadOnBoards,
   meterDoor,
   notDelivered,
+  outOfFlat,
   outletInUnit,
   overhang,
   panelShort,
   passage,
   plinthHeater,
   plinthOpening,
+  publishedPull,
   roomDoorMeetsUnit,
   runAtOpening,
   runTooLong,

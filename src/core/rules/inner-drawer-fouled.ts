@@ -80,6 +80,7 @@ function judged(site: Site, front: Front, door: Door): Found | null {
 /** F46: a drawer or pull-out behind a door, which its own door stands in front of even when it is open. */
 export const rule: Rule = {
   id: 'inner-drawer-fouled',
+  heading: 'An inner drawer that meets the door',
   catches: ['F46'],
   dangerous: false,
   basis: {

@@ -37,6 +37,7 @@ function onWall(site: Site, wall: Site['kitchen']['walls'][number]): readonly Fo
 /** F36: a switch that cuts an appliance off, behind an appliance. */
 export const rule: Rule = {
   id: 'isolator-behind',
+  heading: 'A switch or valve out of reach',
   catches: ['F36'],
   dangerous: true,
   basis: {

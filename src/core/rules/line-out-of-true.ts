@@ -1,6 +1,8 @@
 import { type Basis, derive, type Figure, hasValue, known } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import { overLimit } from '../placing/over-limit'
+import { carriedOffsets, spreadOf } from '../survey/carried'
+import { lineOffset } from '../survey/line-offset'
 import { sum } from '../survey/sum'
 import type { Found, Rule, Site } from './rule'
 
@@ -50,9 +52,29 @@ function judged(
   }
 }
 
+/** Marks read from two lines, and an offset typed beside them, that do not agree on how far the lines are apart. */
+function apart({ kitchen }: Site, id: string): Found | null {
+  const at = kitchen.lines.findIndex((line) => line.id === id)
+  const line = kitchen.lines[at]
+  if (line === undefined || at === 0) return null
+  const before = { lines: kitchen.lines.slice(0, at) }
+  const carried = carriedOffsets(line, (other) => lineOffset(before, other))
+  const error = spreadOf(hasValue(line.offset) && carried.length > 0 ? [line.offset, ...carried] : carried)
+  if (error === null || error.value <= MOST.value) return null
+  return {
+    subjects: [id, 'marks'],
+    about: [id],
+    weight: 'stop',
+    said: ['marks', { error, most: MOST }],
+    figures: [error],
+    ask: ['ask.marks'],
+  }
+}
+
 /** F17: a line that is not level: the laser is out, or the line does not come back to where it began. */
 export const rule: Rule = {
   id: 'line-out-of-true',
+  heading: 'A line that is out of true',
   catches: ['F17'],
   dangerous: false,
   basis: practice,
@@ -65,6 +87,9 @@ export const rule: Rule = {
     closing: 'The line misses its own start by {error} once round the room; more than {most} is not taken.',
     'closing-near':
       'The line misses its own start by {error} once round the room, where {most} is the most. Go round again and read it more closely.',
+    marks:
+      'The marks this line was carried by put it {error} apart, one from another; more than {most} is not taken. One of them was read wrongly, or a line has moved.',
+    'ask.marks': 'Read every mark again, from both lines.',
     'ask.laser': 'Have the laser set, or use a water level. Then read everything again.',
     'ask.closing':
       'Find the wall at which it jumps, strike the line again, and read again what was read from it.',
@@ -82,6 +107,8 @@ export const rule: Rule = {
               reversal,
               way,
             )
-      return [laser, judged('closing', id, size(closing), closing, null)].flatMap((found) => found ?? [])
+      return [laser, judged('closing', id, size(closing), closing, null), apart(site, id)].flatMap(
+        (found) => found ?? [],
+      )
     }),
 }

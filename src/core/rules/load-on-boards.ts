@@ -8,6 +8,7 @@ const BOARDED: readonly unknown[] = ['suspended-timber', 'boards']
 /** F107: a heavy top on a floor of boards: how much each leg carries, and what nobody knows of the floor. */
 export const rule: Rule = {
   id: 'load-on-boards',
+  heading: 'Stone on a boarded floor',
   catches: ['F107'],
   dangerous: true,
   basis: {

@@ -190,6 +190,7 @@ function space(site: Site, at: Point): readonly Found[] {
 /** F111: a consumer unit or meter whose own door does not open once the units stand, or that nobody can stand before. */
 export const rule: Rule = {
   id: 'meter-door',
+  heading: 'A meter or board that does not open',
   catches: ['F111'],
   dangerous: true,
   basis: {

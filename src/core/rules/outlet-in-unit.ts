@@ -61,6 +61,7 @@ function judged(site: Site, wall: string, accessory: Accessory, unit: UnitPlan):
 /** F35: an old outlet in the wall behind a unit that has no room for it. */
 export const rule: Rule = {
   id: 'outlet-in-unit',
+  heading: 'An old outlet behind a unit',
   catches: ['F35'],
   dangerous: true,
   basis: { kind: 'geometry', why: 'what stands out from the wall against the space behind the back panel' },

@@ -5,6 +5,7 @@ import type { Found, Rule } from './rule'
 /** F106: a breakfast bar or end that reaches further past what carries it than its maker allows. */
 export const rule: Rule = {
   id: 'overhang',
+  heading: 'A worktop that reaches too far',
   catches: ['F106'],
   dangerous: true,
   basis: { kind: 'maker' },

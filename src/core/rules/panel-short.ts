@@ -85,6 +85,7 @@ function tall(site: Site, piece: RunPiece): Found | null {
 /** F48, F74: an end panel too narrow to be cut to a wall that leans or is hollow; a tall unit that stands off it. */
 export const rule: Rule = {
   id: 'panel-short',
+  heading: 'A panel that is too shallow',
   catches: ['F48', 'F74'],
   dangerous: false,
   basis: {

@@ -199,6 +199,7 @@ function judged(site: Site, way: Way): readonly Found[] {
 /** F110: the way through a door or arch, past the end of a run with its worktop and handles, doors shut and open. */
 export const rule: Rule = {
   id: 'passage',
+  heading: 'A passage that is too narrow',
   catches: ['F110'],
   dangerous: false,
   basis: {

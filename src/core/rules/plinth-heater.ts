@@ -79,6 +79,7 @@ function supply(site: Site, heater: Appliance): readonly Found[] {
 /** F69: a plinth heater with too little height under its unit, or nothing to feed it. */
 export const rule: Rule = {
   id: 'plinth-heater',
+  heading: 'The heater under a unit',
   catches: ['F69'],
   dangerous: false,
   basis: {

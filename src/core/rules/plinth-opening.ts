@@ -61,6 +61,7 @@ function judged(site: Site, plinth: FinishingPart): readonly Found[] {
 /** F14: a plinth too low, where the floor is highest, for the vent or heater that is let into it. */
 export const rule: Rule = {
   id: 'plinth-opening',
+  heading: 'An opening in the plinth',
   catches: ['F14'],
   dangerous: false,
   basis: {

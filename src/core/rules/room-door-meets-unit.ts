@@ -146,6 +146,7 @@ function doorHeights(
 /** F05: a door of the room that opens in and meets a unit, its handle or a worktop. */
 export const rule: Rule = {
   id: 'room-door-meets-unit',
+  heading: 'A room door that meets a unit',
   catches: ['F05'],
   dangerous: false,
   basis: {

@@ -71,6 +71,8 @@ export interface Way {
 export interface Rule {
   /** Name of the rule and of its file. */
   readonly id: string
+  /** What its findings are called together. */
+  readonly heading: string
   /** The failure modes it catches or asks about. */
   readonly catches: readonly FailureMode[]
   /** Somebody can be hurt, or a service damaged: a stop or ask of it makes the plan hold until it is settled. */
@@ -104,6 +106,7 @@ export function findingsOf(rule: Rule, site: Site): readonly Finding[] {
       dangerous: (found.dangerous ?? rule.dangerous) && weight !== 'note' && weight !== 'warn',
       ...(about === undefined ? {} : { about }),
       ...(where === undefined ? {} : { where }),
+      called: { key: `${rule.id}.called`, values: {}, template: rule.heading },
       say: sentence(rule, found.said),
       figures: [...figures, ...said.filter((f) => !figures.includes(f))],
       from,

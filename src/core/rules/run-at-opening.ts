@@ -103,6 +103,7 @@ function judged(site: Site, wall: string, piece: RunPiece, opening: Opening): Fo
 /** F06: the end of a run that covers the trim of a door or window, or stands in the opening. */
 export const rule: Rule = {
   id: 'run-at-opening',
+  heading: 'A run that reaches an opening',
   catches: ['F06'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'the end of the run against the opening and the trim round it' },

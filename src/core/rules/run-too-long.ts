@@ -5,18 +5,19 @@ import type { UnitPlan } from '../plan/types'
 import type { Found, Rule, Site, Way } from './rule'
 
 type Width = Wall['widths'][number]
-const AT: Readonly<Record<Width['at'], string>> = {
+type Height = NonNullable<Width['at']>
+const AT: Readonly<Record<Height, string>> = {
   floor: 'at the floor',
   worktop: 'at worktop height',
   'wall-unit': 'at the wall units',
 }
-const DEEP: Readonly<Record<Width['depth'], string>> = {
+const DEEP: Readonly<Record<NonNullable<Width['depth']>, string>> = {
   back: 'at the back',
   middle: 'half-way out',
   front: 'at its mouth',
 }
 /** At these heights base units go in; tall ones pass all three, and wall units have a run of their own. */
-const LOW: readonly Width['at'][] = ['floor', 'worktop']
+const LOW: readonly Height[] = ['floor', 'worktop']
 
 interface Narrow {
   readonly width: Figure
@@ -28,13 +29,19 @@ interface Narrow {
  * The narrowest of the widths measured on a wall at the height of what goes in; null when none was, and its length is all
  * there is. A unit is pushed straight in, so the mouth counts as much as the back.
  */
-function narrowest(site: Site, wall: string, at: readonly Width['at'][]): Narrow | null {
+function narrowest(site: Site, wall: string, at: readonly Height[]): Narrow | null {
   const widths = (site.wall(wall)?.widths ?? []).flatMap((one) =>
-    hasValue(one.width) && at.includes(one.at) ? [{ ...one, mm: one.width.value }] : [],
+    hasValue(one.width) && (one.at === null || at.includes(one.at)) ? [{ ...one, mm: one.width.value }] : [],
   )
   const least = Math.min(...widths.map(({ mm }) => mm))
   const one = widths.find(({ mm }) => mm === least)
-  return one === undefined ? null : { width: one.width, place: `${DEEP[one.depth]} ${AT[one.at]}` }
+  return one === undefined ? null : { width: one.width, place: placeOf(one) }
+}
+
+/** Where a width was taken, in words, as far as anybody said. */
+function placeOf({ at, depth }: Width): string {
+  const said = [depth === null ? '' : DEEP[depth], at === null ? '' : AT[at]].filter((part) => part !== '')
+  return said.length === 0 ? 'where it is narrowest' : said.join(' ')
 }
 
 /** Fillers and panels whose width can give: narrower by what is too much, where enough of them is left. */
@@ -63,7 +70,7 @@ const LEAST_FILLER = 10
 interface Row {
   readonly of: 'low' | 'high'
   readonly units: readonly UnitPlan[]
-  readonly at: readonly Width['at'][]
+  readonly at: readonly Height[]
 }
 
 function rowsOf(site: Site, wall: string): readonly Row[] {
@@ -114,6 +121,7 @@ function partEnds(site: Site, wall: string): readonly Figure[] {
 /** F01, F02: a run that is longer than its alcove where that is narrowest: at the floor, at the mouth, anywhere. */
 export const rule: Rule = {
   id: 'run-too-long',
+  heading: 'A run that is too long',
   catches: ['F01', 'F02'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'the right end of the run, and the narrowest width measured' },

@@ -142,6 +142,7 @@ function judged(site: Site, tap: Tap, window: Opening): readonly Found[] {
 /** F96: a window that opens in, and the tap under it. */
 export const rule: Rule = {
   id: 'sash-meets-tap',
+  heading: 'A window that meets the tap',
   catches: ['F96'],
   dangerous: false,
   basis: {

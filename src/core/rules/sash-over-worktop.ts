@@ -55,6 +55,7 @@ function judged(site: Site, run: WorktopRun, window: Opening): Found | null {
 /** F97: a window that opens in over the worktop, with too little room under its sash. */
 export const rule: Rule = {
   id: 'sash-over-worktop',
+  heading: 'A window that meets the worktop',
   catches: ['F97'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'from the top of the worktop to the underside of the sash that opens' },

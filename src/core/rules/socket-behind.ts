@@ -44,6 +44,7 @@ function judged(site: Site, wall: string, accessory: Accessory, space: UnitPlan)
 /** F66: a socket behind an appliance, so that it stands out from the run. */
 export const rule: Rule = {
   id: 'socket-behind',
+  heading: 'A socket behind an appliance',
   catches: ['F66'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'depth of the space against depth of appliance, socket and plug' },

@@ -126,6 +126,7 @@ function nearOver(site: Site, plates: readonly Plate[]): readonly Found[] {
 /** F34: sockets and switches that come to lie behind the worktop or its upstand. */
 export const rule: Rule = {
   id: 'socket-too-low',
+  heading: 'Sockets close over the worktop',
   catches: ['F34'],
   dangerous: false,
   basis: {

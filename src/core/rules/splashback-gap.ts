@@ -69,6 +69,7 @@ function judged(site: Site, part: FinishingPart): Found | null {
 /** F84: a splashback that is higher than the gap it goes into, or so low that the gap over it is seen. */
 export const rule: Rule = {
   id: 'splashback-gap',
+  heading: 'The gap for the splashback',
   catches: ['F84'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'from the top of the worktop to the underside of the units over it' },

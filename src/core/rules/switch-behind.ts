@@ -101,6 +101,7 @@ function platesOf(site: Site): readonly Plate[] {
 /** F06: a light switch behind the end of a run, or so close to its panel that no finger gets at it. */
 export const rule: Rule = {
   id: 'switch-behind',
+  heading: 'A switch that will be covered',
   catches: ['F06'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'the plate of the switch against the sides of units and panels' },

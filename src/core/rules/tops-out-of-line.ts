@@ -47,6 +47,7 @@ function told(site: Site, wall: string): readonly Found[] {
 /** F56: tops of tall and wall units along one wall that do not line up. */
 export const rule: Rule = {
   id: 'tops-out-of-line',
+  heading: 'Tops that do not line up',
   catches: ['F56'],
   dangerous: false,
   basis: {

@@ -98,6 +98,7 @@ function found(site: Site): readonly Found[] {
 /** F03: a skirting, coving or picture rail that nobody allowed for, behind a unit or at the end of a run. */
 export const rule: Rule = {
   id: 'trim-in-the-way',
+  heading: 'Trim that is in the way',
   catches: ['F03'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'how far the trim stands out, and from where to where it runs' },

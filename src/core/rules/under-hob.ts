@@ -41,6 +41,7 @@ function judged(site: Site, hob: Appliance): readonly Found[] {
 /** F67: the body of a hob that fouls the drawer under it. */
 export const rule: Rule = {
   id: 'under-hob',
+  heading: 'The drawer under the hob',
   catches: ['F67'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'how far the hob reaches down against the top of the drawer’s box' },

@@ -137,6 +137,7 @@ function besideWater(piece: RunPiece, box: BoxOnWall, along: Figure, others: rea
 /** F04, F38: a unit planned where a boxing, chimney breast, radiator or pipe already is. */
 export const rule: Rule = {
   id: 'unit-in-box',
+  heading: 'A unit where a boxing is',
   catches: ['F04', 'F38'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'from where to where both reach: along the wall, out from it and up it' },

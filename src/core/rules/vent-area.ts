@@ -7,6 +7,7 @@ const BREATHING: readonly string[] = ['fridge', 'freezer', 'fridge-freezer', 'ov
 /** F65, F55: a built-in cold appliance, or an oven, without the openings its sheet asks. */
 export const rule: Rule = {
   id: 'vent-area',
+  heading: 'Air for an appliance',
   catches: ['F55', 'F65'],
   dangerous: true,
   basis: { kind: 'maker' },

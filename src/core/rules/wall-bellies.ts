@@ -113,6 +113,7 @@ function packed(
 /** F47: a wall that bellies or is hollow behind a run. */
 export const rule: Rule = {
   id: 'wall-bellies',
+  heading: 'A wall that is not flat',
   catches: ['F47'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'what the straightedge shows against the space behind the backs' },

@@ -114,6 +114,7 @@ function judged(site: Site, sink: Appliance): Found | null {
 /** F37: a waste that does not fall from the trap to where it leaves the room. */
 export const rule: Rule = {
   id: 'waste-fall',
+  heading: 'The fall of the waste pipe',
   catches: ['F37'],
   dangerous: false,
   basis: {

@@ -1,6 +1,7 @@
 import { derive, type Figure, hasValue } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen, Unit } from '../kitchen/schema'
+import { longestRoundCorner } from '../placing/round-a-corner'
 import { type Narrow, passesBy, type Sides } from '../placing/through'
 import { longestPiece, worktopRuns } from '../placing/worktop-runs'
 import { highestOf } from '../survey/extremes'
@@ -8,7 +9,7 @@ import { type Found, margin, missing, type Rule, type Site, type Way } from './r
 
 type Stage = Kitchen['route'][number]
 
-/** A door or packing takes this much on each side, and knuckles. Common practice. */
+/** Knuckles and packing take this much: what goes with less goes only just. Common practice. */
 const HANDS = 10
 
 const WHAT: Readonly<Record<Stage['kind'], string>> = {
@@ -85,15 +86,26 @@ function narrowAt(stage: Stage): readonly Figure[] {
   return [stage.width, stage.kind === 'door' ? stage.width : stage.width2, height]
 }
 
-function room(thing: Carried, stage: Stage, kind: Narrow['kind']): Figure {
+/** What is to spare for it there, in the way it goes best, with so much of each width and height kept for hands. */
+function room(thing: Carried, stage: Stage, kind: Narrow['kind'], hands: number): Figure {
   return derive('mm', rule.basis, [...thing.sides, ...narrowAt(stage)], (a, b, c, width, onward, height) =>
     passesBy([a, b, c] as Sides, {
       kind,
-      width: (width as number) - HANDS,
-      onward: (onward as number) - HANDS,
-      height: (height as number) - HANDS,
+      width: (width as number) - hands,
+      onward: (onward as number) - hands,
+      height: (height as number) - hands,
     }),
   )
+}
+
+/** The longest that turns a corner lying on the floor, on whichever of its sides leaves it least wide. */
+function turned({ sides }: Carried, stage: Stage): { readonly narrow: Figure; readonly longest: Figure } {
+  const [width, onward] = narrowAt(stage) as readonly [Figure, Figure]
+  const narrow = derive('mm', rule.basis, sides, Math.min)
+  const longest = derive('mm', rule.basis, [narrow, width, onward], (least = 0, a = 0, b = 0) =>
+    Math.max(0, longestRoundCorner(a, b, least) ?? 0),
+  )
+  return { narrow, longest }
 }
 
 function judged(site: Site, thing: Carried, stage: Stage): readonly Found[] {
@@ -106,19 +118,26 @@ function judged(site: Site, thing: Carried, stage: Stage): readonly Found[] {
       ? [{ ...common, weight: 'ask', said: ['stairs', values], figures: thing.sides, from, ask: ['walk'] }]
       : []
   }
-  const by = room(thing, stage, kind)
+  const by = room(thing, stage, kind, 0)
   if (!hasValue(by)) {
     return thing.sides.every(hasValue)
       ? [{ ...common, weight: 'ask', said: ['not-measured', values], figures: [by], ask: ['measure'] }]
       : []
   }
   const key = margin(by)
-  if (key === null) return []
+  if (key === null) {
+    const isTight = margin(room(thing, stage, kind, HANDS)) !== null
+    const tight = { ...values, spare: by, hands: HANDS }
+    return isTight ? [{ ...common, weight: 'warn', said: ['tight', tight], ask: ['measure'] }] : []
+  }
+  const isStopped = key === 'short'
+  const turns = isStopped && kind === 'corner' && thing.isLong
+  const said = { ...values, short: missing(by) }
   return [
     {
       ...common,
-      weight: key === 'short' ? 'stop' : 'ask',
-      said: [key, { ...values, short: missing(by) }],
+      weight: isStopped ? 'stop' : 'ask',
+      said: turns ? ['short-to-turn', { ...said, ...turned(thing, stage) }] : [key, said],
       figures: [by],
       ask: ['measure'],
       waysOut: thing.ways,
@@ -129,15 +148,20 @@ function judged(site: Site, thing: Carried, stage: Stage): readonly Found[] {
 /** F07, F08: a tall unit or a worktop that does not come through a door or round a corner of the way in. */
 export const rule: Rule = {
   id: 'way-in',
+  heading: 'The way into the house',
   catches: ['F07', 'F08'],
   dangerous: false,
   basis: {
     kind: 'geometry',
-    why: 'the box turned every way through the opening; round a corner the exact bound for a rectangle, with 10 mm for hands (common practice)',
+    why: 'the box turned every way through the opening; round a corner the exact bound for a rectangle; with less than 10 mm for hands it goes only just (common practice)',
   },
   why: 'A tall unit that cannot turn the corner of the hall goes back to the shop.',
   words: {
     short: '{what} does not come through {stage} on the way in: {short} is missing, however it is held.',
+    'short-to-turn':
+      '{what} does not come through {stage} on the way in: {short} is missing, however it is held. Lying down and {narrow} wide, nothing longer than {longest} turns there.',
+    tight:
+      '{what} only just comes through {stage} on the way in: {spare} to spare, in the way it goes best. With {hands} mm kept for hands on each width it does not go. Try it first with laths as long and as wide.',
     near: '{what} may not come through {stage} on the way in: too near for the tape to tell. Measure again, between the frames.',
     'not-measured':
       'Whether {what} comes through {stage} on the way in cannot be told: it has not been measured.',

@@ -78,6 +78,7 @@ const valueOr = (figure: Figure): number => (hasValue(figure) ? figure.value : N
 /** F95: a worktop that runs neither under the window board nor over it, but into it, at one end or both. */
 export const rule: Rule = {
   id: 'window-board',
+  heading: 'The window board and the worktop',
   catches: ['F95'],
   dangerous: false,
   basis: {

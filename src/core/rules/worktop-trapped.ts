@@ -43,6 +43,7 @@ function judged(site: Site, { worktop, wall, left, right }: WorktopRun): Found |
 /** F77: a worktop from wall to wall where the alcove is wider behind than at its mouth. */
 export const rule: Rule = {
   id: 'worktop-trapped',
+  heading: 'A worktop that cannot go in whole',
   catches: ['F77'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'widths of the alcove at worktop height, behind and at its mouth' },

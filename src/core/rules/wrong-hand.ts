@@ -7,6 +7,7 @@ const CORNERS: readonly string[] = ['corner-base', 'corner-wall']
 /** F09: a corner unit of the other hand. */
 export const rule: Rule = {
   id: 'wrong-hand',
+  heading: 'A corner unit of the wrong hand',
   catches: ['F09'],
   dangerous: false,
   basis: { kind: 'geometry', why: 'the nearer end of its wall is the corner it stands in' },

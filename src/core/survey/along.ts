@@ -22,11 +22,19 @@ function howMeasured(at: Figure): readonly InputId[] {
  * end, which lies past this face's right end by the wall's `otherFaceShift`, it is length + shift − what was measured;
  * from its right end it is what was measured, taking that end to be this face's left end, as its own shift is not asked.
  */
-export function alongFromLeft(wall: Wall, { from, face, at }: AlongPosition): Figure {
+export function alongFromLeft(
+  wall: Pick<Wall, 'length' | 'otherFaceShift'>,
+  { from, face, at }: AlongPosition,
+): Figure {
   return restingOn(fromLeftEnd(wall, from, face, at), howMeasured(at))
 }
 
-function fromLeftEnd(wall: Wall, from: 'left' | 'right', face: 'room' | 'other', at: Figure): Figure {
+function fromLeftEnd(
+  wall: Pick<Wall, 'length' | 'otherFaceShift'>,
+  from: 'left' | 'right',
+  face: 'room' | 'other',
+  at: Figure,
+): Figure {
   if (face === 'room') return from === 'left' ? at : sum('mm', fromTheLeft, [wall.length], [at])
   return from === 'right' ? at : sum('mm', fromTheLeft, [wall.length, wall.otherFaceShift], [at])
 }

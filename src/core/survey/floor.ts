@@ -1,6 +1,7 @@
-import { type Basis, type Figure, hasValue, quantise, restingOn } from '../figure'
+import { type Basis, type Figure, hasValue, quantise, restingOn, type ValueFigure } from '../figure'
 import { fitPlane, worstOff } from '../geometry/plane'
 import { distance } from '../geometry/point'
+import { SAME_POINT } from '../geometry/tolerance'
 import { mergedIds } from '../ids'
 import { factId } from '../kitchen/fact-id'
 import type { Kitchen, Wall } from '../kitchen/schema'
@@ -20,6 +21,7 @@ const stepPractice: Basis = {
   kind: 'common-practice',
   why: 'a floor that falls more than 15 mm in a metre from one reading to the next may have a step between them',
 }
+const samePlace: Basis = { kind: 'geometry', why: 'the floor in one place has one height' }
 /** mm a metre. */
 const STEEP = 15
 
@@ -58,11 +60,9 @@ export function drawnFloor(floor: Surface): Pick<FloorSurface, 'points' | 'trian
 
 /** Null while any reading is unknown or has no place: the plane rests on all of them. */
 function planeThrough(floor: Surface, sheet: Sheet): FloorSurface['plane'] {
-  if (sheet.readings.length < floor.readings.length) return null
-  const samples = sheet.readings.flatMap(({ z }, i) =>
-    hasValue(z) ? [{ at: sheet.points[i] as PlanPoint, z: z.value }] : [],
-  )
-  const plane = samples.length < sheet.readings.length ? null : fitPlane(samples)
+  if (sheet.placed.length < floor.readings.length) return null
+  const samples = sheet.placed.flatMap(({ reading: { z }, at }) => (hasValue(z) ? [{ at, z: z.value }] : []))
+  const plane = samples.length < sheet.placed.length ? null : fitPlane(samples)
   if (plane === null) return null
   const slope = (part: number) => Math.round(part * 1e9) / 1e9 + 0
   const worst = quantise(worstOff(plane, samples))
@@ -71,7 +71,24 @@ function planeThrough(floor: Surface, sheet: Sheet): FloorSurface['plane'] {
 
 /** Neighbouring readings with a slope between them that asks for more readings, and that is more than their precision. */
 export function floorSteps(floor: Surface, chains: WallChains): readonly Finding[] {
-  return floor.sheets.flatMap((sheet) => edgesOf(sheet).flatMap((edge) => stepOn(sheet, edge, chains)))
+  return floor.sheets.flatMap((sheet) => [
+    ...edgesOf(sheet).flatMap((edge) => stepOn(sheet, edge, chains)),
+    ...sheet.placed.flatMap(({ reading, at }) => readTwice(sheet, reading, at, chains)),
+  ])
+}
+
+/** A reading in one place with another that counts before it, and that differs by more than their precision. */
+function readTwice(
+  sheet: Sheet,
+  reading: SurfaceReading,
+  at: PlanPoint,
+  chains: WallChains,
+): readonly Finding[] {
+  const first = sheet.placed.find((other) => distance(other.at, at) <= SAME_POINT)?.reading
+  if (first === undefined || first === reading) return []
+  const fall = sum('mm', samePlace, [first.z], [reading.z])
+  if (!hasValue(fall) || Math.abs(fall.value) <= fall.pm) return []
+  return [saidBetween(first, reading, fall, chains, 'survey.read-twice', samePlace)]
 }
 
 type Edge = readonly [number, number]
@@ -97,23 +114,29 @@ function stepOn(sheet: Sheet, [i, k]: Edge, chains: WallChains): readonly Findin
   const apart = distance(sheet.points[i] as PlanPoint, sheet.points[k] as PlanPoint)
   const fall = sum('mm', stepPractice, [a.z], [b.z])
   if (!hasValue(fall) || Math.abs(fall.value) <= Math.max((STEEP * apart) / 1000, fall.pm)) return []
-  const say = message('survey.floor-step', {
-    a: a.id,
-    b: b.id,
-    fall: { ...fall, value: Math.abs(fall.value) },
-    apart: Math.round(apart),
+  const values = { apart: Math.round(apart) }
+  return [saidBetween(a, b, fall, chains, 'survey.floor-step', stepPractice, values)]
+}
+
+function saidBetween(
+  a: SurfaceReading,
+  b: SurfaceReading,
+  fall: ValueFigure,
+  chains: WallChains,
+  key: string,
+  basis: Basis,
+  values: Readonly<Record<string, number>> = {},
+): Finding {
+  const size = { ...fall, value: Math.abs(fall.value) }
+  return finding({
+    rule: 'floor-step',
+    subjects: [a.id, b.id],
+    weight: 'ask',
+    where: { wall: (chains.walls[a.wall] as Wall).id, along: a.along },
+    say: message(key, { a: a.id, b: b.id, fall: size, ...values }),
+    figures: [fall],
+    from: mergedIds([a, b].flatMap(({ along, out, z }) => [along.from, out.from, z.from])),
+    basis,
+    ask: message(`${key}.ask`, { a: a.id, b: b.id }),
   })
-  return [
-    finding({
-      rule: 'floor-step',
-      subjects: [a.id, b.id],
-      weight: 'ask',
-      where: { wall: (chains.walls[a.wall] as Wall).id, along: a.along },
-      say,
-      figures: [fall],
-      from: mergedIds([a, b].flatMap(({ along, out, z }) => [along.from, out.from, z.from])),
-      basis: stepPractice,
-      ask: message('survey.floor-step.ask', { a: a.id, b: b.id }),
-    }),
-  ]
 }

@@ -22,6 +22,12 @@ export interface SurfaceReading {
   readonly z: Figure
 }
 
+/** A reading with its place in the room. */
+export interface PlacedReading {
+  readonly reading: SurfaceReading
+  readonly at: PlanPoint
+}
+
 /** The readings of one chain of walls, in order of their ids, no two in one place. */
 export interface Sheet {
   readonly chain: number
@@ -29,6 +35,8 @@ export interface Sheet {
   readonly points: readonly PlanPoint[]
   readonly triangles: readonly Triangle[]
   readonly hull: readonly PlanPoint[]
+  /** Those too that stand in one place with another: a plane is laid through all of them. */
+  readonly placed: readonly PlacedReading[]
 }
 
 /** A surface through readings: straight between them, a plane laid through all of them beyond. */
@@ -108,15 +116,24 @@ function rememberedIds(): (support: readonly SurfaceReading[]) => readonly Input
 function sheetOf(chains: WallChains, sorted: readonly SurfaceReading[], chain: number): Sheet {
   const readings: SurfaceReading[] = []
   const points: PlanPoint[] = []
+  const placed: PlacedReading[] = []
   for (const reading of sorted) {
     const [along, out] = [valueOf(reading.along), valueOf(reading.out)]
     if (chains.chainOf[reading.wall] !== chain || along === undefined || out === undefined) continue
     const point = pointIn(chains.frames[reading.wall] as Frame, along, out)
+    placed.push({ reading, at: point })
     if (points.some((other) => distance(other, point) <= SAME_POINT)) continue
     readings.push(reading)
     points.push(point)
   }
-  return { chain, readings, points, triangles: inOrder(triangulate(points)), hull: convexHull(points) }
+  return {
+    chain,
+    readings,
+    points,
+    triangles: inOrder(triangulate(points)),
+    hull: convexHull(points),
+    placed,
+  }
 }
 
 /** Triangles from their smallest corner on, sorted by corners. */

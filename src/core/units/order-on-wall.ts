@@ -59,7 +59,8 @@ export function extentsOn(kitchen: Kitchen, survey: Survey): (id: string) => Ext
 
   const place = (one: Standing): Extent => {
     const { order } = one
-    if (order?.left !== undefined && one.wall !== null) {
+    if (order?.left !== undefined) {
+      if (one.wall === null) return nowhere(one, [factId(one.path, 'wall')])
       const left = citing(survey.along(one.wall, order.left), [factId(one.path, 'wall')])
       return rightwards(one, one.wall, left)
     }
@@ -74,7 +75,8 @@ export function extentsOn(kitchen: Kitchen, survey: Survey): (id: string) => Ext
 function wallOf(one: Standing, neighbour: Extent | undefined): WallId | null | undefined {
   if (neighbour === undefined) return undefined
   const wall = one.wall ?? neighbour.wall
-  return wall === neighbour.wall ? wall : undefined
+  // A neighbour whose wall nobody has given has no place yet: what is beside it waits for that.
+  return neighbour.wall === null || wall === neighbour.wall ? wall : undefined
 }
 
 function toTheRight(one: Standing, neighbour: Extent | undefined): Extent {

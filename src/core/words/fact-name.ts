@@ -7,6 +7,8 @@ export interface FactNames {
   readonly wall: (id: string) => string
   /** A foot of a unit; left out, its id has to say where it stands. */
   readonly foot?: (unit: string, foot: string) => string
+  /** What a unit bears on: a foot, unless it stands without legs. */
+  readonly bearsOn?: (unit: string) => string
   /** A listed thing: its list and its id; undefined where it has no name of its own. */
   readonly thing?: (list: string, id: string, wall: string | null) => string | undefined
 }
@@ -23,6 +25,7 @@ const ONE_OF: Readonly<Record<string, string>> = {
   layersToCome: 'layer to come',
   readings: 'floor reading',
   lines: 'line',
+  carried: 'mark',
   appliances: 'appliance',
   worktops: 'worktop',
   finishing: 'part',
@@ -67,6 +70,7 @@ const FIELD: Readonly<Record<string, string>> = {
   'cornerRight.across': 'three lengths of the corner at the right end',
   'survey.houseBuilt': 'the year the house was built',
   'survey.gas': 'whether there is gas in the house',
+  'floor.worstDrop': 'how far the floor falls from its highest to its lowest place',
   'floor.finishToCome': 'thickness of the floor finish still to be laid',
   'floor.finishWhere': 'where a floor finish will be laid',
   'floor.heating': 'whether there is heating in the floor',
@@ -82,6 +86,12 @@ const FIELD: Readonly<Record<string, string>> = {
   stands: 'how it stands or hangs',
   drop: 'the drop from the line',
   confirmed: 'how it was found',
+  'studTimber.grade': 'strength class of the timber',
+  'studTimber.density': 'characteristic density of the timber',
+  'studTimber.specificGravity': 'specific gravity of the timber',
+  thread: 'length of the thread',
+  core: 'diameter between the threads',
+  tip: 'length of the tapered tip',
   heightMin: 'height with its feet wound in',
   heightMax: 'height with its feet wound out',
   workingGap: 'room it needs to slide in',
@@ -93,6 +103,10 @@ const FIELD: Readonly<Record<string, string>> = {
   'height.up': 'height above the line',
   'height.down': 'drop below the line',
   'height.line': 'line of the measurement',
+  'there.up': 'height above the line before it',
+  'there.down': 'drop below the line before it',
+  'here.up': 'height above its own line',
+  'here.down': 'drop below its own line',
   'min.aboveFloor': 'least height above the floor',
   'max.aboveFloor': 'greatest height above the floor',
 }
@@ -143,7 +157,7 @@ export function factName(id: InputId, names: FactNames): string {
       wall = next
       things.unshift(names.wall(next))
     } else if (next !== undefined && key === 'feet') {
-      things.unshift(`the ${names.foot?.(unit, next) ?? footName(next)} foot`)
+      things.unshift(`the ${names.foot?.(unit, next) ?? footName(next)} ${names.bearsOn?.(unit) ?? 'foot'}`)
     } else if (next !== undefined && key === 'log') things.unshift(`entry ${next} of the day log`)
     else if (next !== undefined && ONE_OF[key] !== undefined)
       things.unshift(names.thing?.(key, next, wall) ?? `${ONE_OF[key]} “${next}”`)

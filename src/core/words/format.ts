@@ -67,6 +67,7 @@ const UNIT_WORD: Readonly<Record<FigureUnit, string>> = {
   'mm/turn': 'mm a turn',
   count: '',
   ratio: '',
+  'kg/m³': 'kg/m³',
 }
 
 /** Labels of figures that are heights from the line, and so always carry their sign. */
@@ -102,6 +103,7 @@ export function numberText(figure: Figure, style: NumberStyle = {}): string | un
   const sign = signOf(value, style.signed === true)
   if (unit === 'turn') return turnsText(value)
   if (unit === 'mm' && style.display === 'inch') return sign + inches(value)
+  if (unit === 'ratio' && pm < 0.01) return sign + grouped(Math.abs(value).toFixed(2))
   const d =
     unit === 'kg' || unit === 'deg' || unit === 'mm/turn'
       ? Number.isInteger(value)

@@ -20,7 +20,7 @@ export function wallName(id: string, { walls }: Walls): string {
 
 /** What a foot of a unit is called, by where the plan stands it under the unit when its id does not say it. */
 export function footOf(plan: UnitPlan | undefined, foot: string): string {
-  const leg = plan?.legs.find((l) => l.foot === foot)
+  const leg = [...(plan?.legs ?? []), ...(plan?.shims ?? [])].find((l) => l.foot === foot)
   return plan === undefined || leg === undefined ? footName(foot) : legName({ plan }, leg)
 }
 
@@ -36,6 +36,7 @@ function namesIn(plan: Named): FactNames {
     unit: (id) => unitName(id, plan),
     wall: (id) => wallName(id, plan),
     foot: (unit, foot) => footOf(unitOf(unit, plan), foot),
+    bearsOn: (unit) => (unitOf(unit, plan)?.shims === undefined ? 'foot' : 'corner'),
     thing: (list, id, wall) => thingName(list, id, wall, plan),
   }
 }

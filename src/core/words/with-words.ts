@@ -1,5 +1,5 @@
 import type { Message } from '../message'
-import { english } from './en'
+import { templateOf } from './template-of'
 
 /**
  * A value with every message in it carrying its words, so that whoever gets it can say all of it without the table of
@@ -10,7 +10,7 @@ export function withWords<T>(value: T): T {
   if (Array.isArray(value)) return withWordsInList(value) as T
   // Figures hold no messages, and most of a plan is figures.
   if ('state' in value && 'from' in value) return value
-  if (isMessage(value)) return { ...value, template: english[value.key] ?? value.template }
+  if (isMessage(value)) return { ...value, template: templateOf(value) }
   const entries = Object.entries(value)
   const written = entries.map(([key, inner]) => [key, withWords(inner)] as const)
   return written.some(([, inner], i) => inner !== entries[i]?.[1])

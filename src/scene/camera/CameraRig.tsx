@@ -1,7 +1,7 @@
 import { useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useLayoutEffect, useRef } from 'react'
 import type { PerspectiveCamera } from 'three'
-import { FIELD, type Framing } from './frame-view'
+import { FIELD, type Framing } from '../../core/views/frame-view'
 
 /** A camera in terms that can be gone between: what it looks at, from which way, from how far. Radians, mm. */
 interface Aim {

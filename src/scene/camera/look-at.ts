@@ -1,10 +1,10 @@
 import type { RoomPoint, WallFrame } from '../../core/plan/types'
+import { frameView } from '../../core/views/frame-view'
+import { floorUnder } from '../../core/views/rectangle'
+import type { RoomShape } from '../../core/views/room-shape'
+import type { View } from '../../core/views/view'
+import { lengthOf } from '../../core/views/wall-place'
 import type { FindingSpot } from '../parts/findings'
-import { floorUnder } from '../parts/rectangle'
-import type { RoomShape } from '../room-shape'
-import { lengthOf } from '../wall-place'
-import type { View } from './choose-view'
-import { frameView } from './frame-view'
 import { hiddenFrom } from './look'
 
 /** Room shown round a spot, mm: near enough to know it, wide enough to know where it is. */

@@ -1,8 +1,8 @@
 import type { Plan } from '../../core/plan/types'
-import type { RoomShape } from '../room-shape'
-import type { View } from './choose-view'
-import type { Framing } from './frame-view'
-import { isFacing } from './rays'
+import type { Framing } from '../../core/views/frame-view'
+import { isFacing } from '../../core/views/rays'
+import type { RoomShape } from '../../core/views/room-shape'
+import type { View } from '../../core/views/view'
 
 /** A user's own turn of the chosen view: degrees round to the right and up, and how much closer (1: as chosen). */
 export interface Look {

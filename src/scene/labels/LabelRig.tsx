@@ -5,6 +5,7 @@ import type { RoomPoint } from '../../core/plan/types'
 import type { Flag } from './flags-of'
 import type { Label } from './labels-of'
 import {
+  type Level,
   type Placed,
   placeLabels,
   type Rectangle,
@@ -87,7 +88,7 @@ export function LabelRig({
       const { width, height } = sizeOf(sizes.current, node, label, isNarrow)
       const anchors = label.anchors.map(shown).filter(isSpot)
       if (label.fits !== null && !isWideEnough(label.fits.map(shown), width)) return []
-      const lift = label.along === null ? 0 : liftOver(label.along.map(shown), width)
+      const [from = null, to = null] = (label.along ?? []).map(shown)
       return [
         {
           id: label.id,
@@ -95,10 +96,11 @@ export function LabelRig({
           height,
           anchors,
           likes: label.likes,
-          lift,
+          lift: liftOver(from, to, width),
           mindsLines: label.along !== null,
           isFixed: label.moves === 'no',
           hasLeader: label.moves === 'with-leader',
+          ...levelOf(label, shown),
         },
       ]
     })
@@ -113,6 +115,7 @@ export function LabelRig({
       const [from, to] = label.along === null ? [null, null] : label.along.map(shown)
       return from == null || to == null ? [] : [{ from, to, of: label.id }]
     })
+    const unnamed = all.flatMap((l) => (labels.includes(l) ? [] : (levelOf(l, shown).level ?? [])))
     const bounds = { x: MARGIN, y: MARGIN, width: size.width - 2 * MARGIN, height: size.height - 2 * MARGIN }
     // What the step is about is written first, then the flags, then the rest.
     const strong = new Set(labels.filter((l) => l.isStrong).map((l) => l.id))
@@ -125,10 +128,19 @@ export function LabelRig({
       layer,
       nodes,
       bounds.width,
-      placeLabels(inOrder, bounds, marks, [...edges, ...lines], isNarrow ? GAP.narrow : GAP.wide),
+      placeLabels(inOrder, bounds, marks, [...edges, ...lines], isNarrow ? GAP.narrow : GAP.wide, unnamed),
     )
   }, -1)
   return null
+}
+
+/** The level line a text names, as it is drawn. */
+function levelOf({ level, along }: Label, shown: (p: RoomPoint) => Spot | null): { level?: Level } {
+  const [from = null, to = null] = (along ?? []).map(shown)
+  if (level === undefined || from === null || to === null) return {}
+  const [a, b] = level.within.map((p) => shown(p)?.x)
+  const within = [Math.min(a ?? -Infinity, b ?? -Infinity), Math.max(a ?? Infinity, b ?? Infinity)] as const
+  return { level: { ...level, within, line: { from, to }, ends: level.ends.map(shown).filter(isSpot) } }
 }
 
 /** Where an element lies over the picture. */
@@ -150,8 +162,8 @@ function around(spots: readonly Spot[]): Rectangle | null {
 }
 
 /** How far a slanting line rises over half the width of the text on it. */
-function liftOver([a, b]: readonly (Spot | null)[], width: number): number {
-  if (a == null || b == null || Math.abs(a.x - b.x) < 1) return 0
+function liftOver(a: Spot | null, b: Spot | null, width: number): number {
+  if (a === null || b === null || Math.abs(a.x - b.x) < 1) return 0
   return Math.min(40, (Math.abs((a.y - b.y) / (a.x - b.x)) * width) / 2)
 }
 

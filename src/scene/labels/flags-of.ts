@@ -1,4 +1,5 @@
 import type { Weight } from '../../core/plan/types'
+import { sayWritten } from '../../core/words/say-written'
 import type { FindingSpot } from '../parts/findings'
 
 /** A lettered flag at a finding's place: a button over the picture that opens it. */
@@ -16,11 +17,7 @@ export interface Flag {
 }
 
 /** One flag for each finding that has a place in the picture, at the first of its spots. */
-export function flagsOf(
-  spots: readonly FindingSpot[],
-  open: string | null,
-  headingOf: (rule: string) => string,
-): readonly Flag[] {
+export function flagsOf(spots: readonly FindingSpot[], open: string | null): readonly Flag[] {
   const seen = new Set<string>()
   return spots.flatMap((spot): readonly Flag[] => {
     const { finding, letter } = spot
@@ -31,7 +28,7 @@ export function flagsOf(
         id: `flag:${finding.id}`,
         finding: finding.id,
         letter,
-        words: headingOf(finding.rule),
+        words: sayWritten(finding.called),
         weight: finding.weight,
         isGrave: finding.weight === 'stop' || finding.dangerous,
         isOpen: finding.id === open,

@@ -1,18 +1,19 @@
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
-import type { Plan, RoomPoint } from '../../core/plan/types'
+import type { Plan, RoomPoint, WallFrame } from '../../core/plan/types'
+import { shelfHeights } from '../../core/views/carcass'
+import { holePlace } from '../../core/views/hole-place'
+import { hiddenIn } from '../../core/views/kept'
+import { endsOf } from '../../core/views/line-ends'
+import { type Blocker, isBlocked } from '../../core/views/rays'
+import type { RoomShape } from '../../core/views/room-shape'
+import type { View } from '../../core/views/view'
+import { lengthOf, onWall, placedWall } from '../../core/views/wall-place'
 import { type Display, figureText } from '../../core/words/format'
-import type { View } from '../camera/choose-view'
-import { type Blocker, isBlocked } from '../camera/rays'
 import { type Dimension, dimensionsOf, partWay } from '../parts/dimension'
-import { holePlace } from '../parts/hole-place'
 import { clearRings } from '../parts/keep-clear'
-import { endsOf } from '../parts/lines'
-import { shelfHeights } from '../parts/unit-body'
-import type { RoomShape } from '../room-shape'
 import { sayInScene } from '../say-in-scene'
 import { isCutAway } from '../sketch-scene'
-import { lengthOf, onWall, placedWall } from '../wall-place'
 import { isLineInUse, wallTone } from '../wall-tone'
 import type { Wanted } from './place-labels'
 
@@ -28,6 +29,13 @@ export interface Label {
   readonly fits: readonly [RoomPoint, RoomPoint] | null
   /** The line it is written along, if any. */
   readonly along: readonly [RoomPoint, RoomPoint] | null
+  /** Of a level line: its wall, its height, and those of its ends that show. */
+  readonly level?: {
+    readonly wall: string
+    readonly z: number
+    readonly within: readonly RoomPoint[]
+    readonly ends: readonly RoomPoint[]
+  }
   /** Not what the step is about: left out where there is little room. */
   readonly isAside: boolean
   /** The figure of a mark, one of many alike. */
@@ -55,7 +63,7 @@ export function labelsOf(
   room: RoomShape,
   display: Display,
 ): readonly Label[] {
-  const hidden = new Set(view.hidden)
+  const hidden = hiddenIn(view)
   const isVisible = visibleFrom(view, standing, hidden)
   return [
     ...unitLabels(standing, hidden, isVisible, true),
@@ -221,18 +229,46 @@ function lineLabels(
     return [
       {
         id: `line:${line.id}`,
-        text: sayInScene(`scene.line.${line.of}`, { height: line.height }, display),
+        text: sayInScene(
+          `scene.line.${line.throughRail === true ? 'rail-screws' : line.of}`,
+          { height: line.height },
+          display,
+        ),
         tone: line.of === 'line' ? ('ink' as const) : ('chalk' as const),
         isStrong: isNow,
         anchors,
         likes: 'above' as const,
         fits: null,
         along: [at(from), at(to)],
+        level: {
+          wall: line.wall,
+          z,
+          within: [0, lengthOf(wall)].map((end) =>
+            at(meetsWall(plan, wall, end, hidden) ? end : end === 0 ? -PAST_END : end + PAST_END),
+          ),
+          ends: [at(to), at(from)].filter((p) => isVisible(p)),
+        },
         moves: isNow ? ('with-leader' as const) : ('no' as const),
         isAside: !isNow,
         isMark: false,
       },
     ]
+  })
+}
+
+/** Past a wall's end where no other is drawn there is as much room as a name takes, mm. */
+const PAST_END = 1200
+
+/** Whether another wall that is drawn begins or ends where this one ends. */
+function meetsWall(plan: Plan, wall: WallFrame, end: number, hidden: ReadonlySet<string>): boolean {
+  const [x, y] = onWall(wall)(end, 0, 0)
+  return plan.walls.some(({ wall: id }) => {
+    const other = placedWall(plan, id)
+    if (other === undefined || id === wall.wall || hidden.has(id)) return false
+    return [0, lengthOf(other)].some((along) => {
+      const [u, v] = onWall(other)(along, 0, 0)
+      return Math.hypot(u - x, v - y) < HALF_NAME
+    })
   })
 }
 

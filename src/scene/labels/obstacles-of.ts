@@ -1,10 +1,10 @@
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
-import type { LocalBox, Plan, RoomPoint } from '../../core/plan/types'
-import type { View } from '../camera/choose-view'
-import { isBlocked } from '../camera/rays'
-import { holePlace } from '../parts/hole-place'
-import { onWall, placedWall } from '../wall-place'
+import type { LocalBox, Plan, Pose, RoomPoint } from '../../core/plan/types'
+import { holePlace } from '../../core/views/hole-place'
+import { isBlocked } from '../../core/views/rays'
+import type { View } from '../../core/views/view'
+import { onWall, placedWall } from '../../core/views/wall-place'
 import type { LabelObstacles } from './LabelRig'
 
 /** What the texts keep off: fixing points, and the edges of what is in hand that the eye sees. */
@@ -17,7 +17,31 @@ export function obstaclesOf(plan: Plan, standing: Standing, view: View): LabelOb
   const edges = standing.units
     .filter((u) => u.isInHand)
     .flatMap((u) => [...u.unit.solid.flatMap((b) => seenEdges(u, u.unit.solid, b, view.eye)), ...legEdges(u)])
-  return { marks, edges, plates: platesOf(plan, standing, view) }
+  const boards = standing.parts
+    .filter((p) => p.isNow)
+    .flatMap(({ part }): readonly Edge[] =>
+      part.pose === null
+        ? []
+        : part.solid.flatMap((b) =>
+            seenEdges({ pose: part.pose as Pose, tilt: null }, part.solid, b, view.eye),
+          ),
+    )
+  return {
+    marks,
+    edges: [...edges, ...boards, ...frontEdges(standing, view)],
+    plates: platesOf(plan, standing, view),
+  }
+}
+
+/** Fronts as they are hung, as large as they are drawn. */
+function frontEdges(standing: Standing, view: View): readonly Edge[] {
+  return standing.units
+    .filter((u) => u.fronts === 'now')
+    .flatMap((u) => {
+      const [box] = u.unit.solid
+      if (box === undefined) return []
+      return seenEdges(u, u.unit.solid, { ...box, y0: box.y1 + 2, y1: box.y1 + 20 }, view.eye)
+    })
 }
 
 /** Sockets, switches and outlets that the eye sees: the corners of each. */

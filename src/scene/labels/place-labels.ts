@@ -15,6 +15,19 @@ export interface Wanted {
   readonly isFixed?: boolean
   /** Gets a thin line to its spot when it had to move. */
   readonly hasLeader?: boolean
+  /** It names a level line: it stays on its own side of every other level of that wall. */
+  readonly level?: Level
+}
+export interface Level {
+  readonly wall: string
+  /** Its height, mm. */
+  readonly z: number
+  /** As it is drawn. */
+  readonly line: Segment
+  /** How far across the picture its wall goes there. */
+  readonly within: readonly [from: number, to: number]
+  /** Those of its ends that show: beside them there is room where lines lie close together. */
+  readonly ends: readonly Spot[]
 }
 export interface Spot {
   readonly x: number
@@ -42,6 +55,10 @@ export interface Placed extends Rectangle {
 const GAP = 3
 /** A text further from its spot than this gets a line to it, px. */
 const NEAR = 16
+const CLOSE = 8
+/** How far off the end of its line a text stands, px: so that its leader shows; and how far up or down, in halves of its height. */
+const OFF_END = [20, 56] as const
+const BESIDE = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8, -8] as const
 const SHIFTS = [0, 1, -1, 2, -2, 3, -3, 4, -4] as const
 
 /**
@@ -54,27 +71,120 @@ export function placeLabels(
   marks: readonly Rectangle[],
   edges: readonly Segment[],
   gap = GAP,
+  /** Level lines that are drawn and get no name. */
+  unnamed: readonly Level[] = [],
+): readonly Placed[] {
+  const levels = wanted.filter((w) => w.level !== undefined)
+  const isLevel = new Set(levels.map((w) => w.id))
+  const inTurn = (order: readonly Wanted[]) => placedInTurn(order, bounds, marks, edges, gap, unnamed)
+  let best = inTurn(wanted)
+  let most = best.filter((p) => isLevel.has(p.id)).length
+  // Where one level keeps another from its place, more of them may find room from the top down, or from the bottom up.
+  for (const way of [-1, 1]) {
+    if (most === levels.length) break
+    const sorted = [...levels].sort(
+      (a, b) => Number(a.isFixed === true) - Number(b.isFixed === true) || way * (heightOf(a) - heightOf(b)),
+    )
+    const tried = inTurn(wanted.map((w) => (isLevel.has(w.id) ? (sorted.shift() ?? w) : w)))
+    const count = tried.filter((p) => isLevel.has(p.id)).length
+    if (count > most) [best, most] = [tried, count]
+  }
+  return best
+}
+
+const heightOf = (w: Wanted) => w.level?.z ?? 0
+
+function placedInTurn(
+  wanted: readonly Wanted[],
+  bounds: Rectangle,
+  marks: readonly Rectangle[],
+  edges: readonly Segment[],
+  gap: number,
+  unnamed: readonly Level[],
 ): readonly Placed[] {
   const taken: Rectangle[] = []
   const placed: Placed[] = []
+  const named: { readonly level: Level; readonly rectangle: Rectangle }[] = []
+  const levels = [...wanted.flatMap((w) => w.level ?? []), ...unnamed]
   for (const label of wanted) {
+    const { level } = label
     const found = spotsFor(label, gap).find(
-      ({ rectangle }) =>
-        isWithin(rectangle, bounds) &&
-        !marks.some((mark) => overlap(rectangle, mark, GAP)) &&
-        !taken.some((other) => overlap(rectangle, other, gap)) &&
-        !edges.some((edge) => minds(label, edge) && crosses(edge, rectangle)),
+      (spot) =>
+        isWithin(spot.rectangle, bounds) &&
+        !marks.some((mark) => overlap(spot.rectangle, mark, GAP)) &&
+        !taken.some((other) => overlap(spot.rectangle, other, gap)) &&
+        !edges.some((edge) => minds(label, edge) && crosses(edge, spot.rectangle)) &&
+        (level === undefined || keepsOrder(spot, level, levels, named)),
     )
     if (found === undefined) continue
-    taken.push(found.rectangle)
+    const { rectangle } = found
+    taken.push(rectangle)
+    if (level !== undefined) named.push({ level, rectangle })
     placed.push({
       id: label.id,
-      ...found.rectangle,
-      leader: found.isMoved && label.hasLeader === true ? leaderTo(found.anchor, found.rectangle) : null,
+      ...rectangle,
+      leader:
+        found.isMoved && label.hasLeader === true ? leaderTo(found.anchor, rectangle, nearOf(label)) : null,
     })
   }
   return placed
 }
+
+/** Levels nearer each other than this are one, mm or px. */
+const ONE_LEVEL = 1
+
+/**
+ * Whether the name of a level stands above the names of all lower ones of its wall and under those of higher ones, with no
+ * other line between it and its own, nor across its leader: somebody marks a wall by it.
+ */
+function keepsOrder(
+  { rectangle, anchor, isMoved }: Possible,
+  own: Level,
+  levels: readonly Level[],
+  named: readonly { readonly level: Level; readonly rectangle: Rectangle }[],
+): boolean {
+  const isOther = (l: Level) => l.wall === own.wall && Math.abs(l.z - own.z) > ONE_LEVEL
+  const leader = isMoved ? leaderTo(anchor, rectangle, 0) : null
+  const { x, width } = rectangle
+  // Round the corner it would name what is on the next wall.
+  if (isMoved && (x < own.within[0] || x + width > own.within[1])) return false
+  return (
+    named.every((n) => !isOther(n.level) || own.z > n.level.z === rectangle.y < n.rectangle.y) &&
+    levels.every(
+      (l) =>
+        !isOther(l) ||
+        (isOnOwnSide(rectangle, own.line, l.line) && (leader === null || !doCross(leader, l.line))),
+    )
+  )
+}
+
+/** Where the other line runs over or under a rectangle, it is not between that and the rectangle's own line. */
+function isOnOwnSide({ x, y, width, height }: Rectangle, own: Segment, other: Segment): boolean {
+  const [left, right] = [other.from.x, other.to.x].sort((a, b) => a - b) as [number, number]
+  const [from, to] = [Math.max(left, x - GAP), Math.min(right, x + width + GAP)]
+  if (from >= to) return true
+  return [from, to].every((at) => {
+    const line = heightAt(other, at)
+    const under = line - heightAt(own, at)
+    if (Math.abs(under) < ONE_LEVEL) return true
+    return under > 0 ? y + height <= line + ONE_LEVEL : y >= line - ONE_LEVEL
+  })
+}
+
+/** How far down a line is at some place across the picture, on past its ends too. */
+function heightAt({ from, to }: Segment, x: number): number {
+  const run = to.x - from.x
+  return Math.abs(run) < ONE_LEVEL ? from.y : from.y + ((to.y - from.y) * (x - from.x)) / run
+}
+
+function doCross(a: Segment, b: Segment): boolean {
+  const side = ({ from, to }: Segment, p: Spot) =>
+    Math.sign((to.x - from.x) * (p.y - from.y) - (to.y - from.y) * (p.x - from.x))
+  return side(a, b.from) * side(a, b.to) < 0 && side(b, a.from) * side(b, a.to) < 0
+}
+
+/** Levels may lie so close that what is near one is near the next. */
+const nearOf = ({ level }: Wanted) => (level === undefined ? NEAR : CLOSE)
 
 const minds = (label: Wanted, edge: Segment) =>
   edge.of === undefined || (label.mindsLines === true && edge.of !== label.id)
@@ -105,6 +215,16 @@ function spotsFor(label: Wanted, gap: number): readonly Possible[] {
     ...(label.mindsLines === true ? label.anchors.map((a) => at(a, under(a), false)) : []),
   ]
   if (label.isFixed === true) return straight
+  const { line, ends = [] } = label.level ?? {}
+  const beside = ends.flatMap((e) =>
+    [...OFF_END, -width / 2, -0.9 * width].flatMap((off) =>
+      BESIDE.map((n) => {
+        const isRight = line !== undefined && 2 * e.x > line.from.x + line.to.x
+        const x = isRight ? e.x + off : e.x - off - width
+        return at(e, { x, y: e.y - height / 2 + (n * height) / 2 }, true)
+      }),
+    ),
+  )
   const moved = label.anchors.flatMap((a) =>
     SHIFTS.flatMap((n) =>
       [0, -1, 1].map((m) => {
@@ -113,7 +233,7 @@ function spotsFor(label: Wanted, gap: number): readonly Possible[] {
       }),
     ),
   )
-  return [...straight, ...moved]
+  return [...straight, ...beside, ...moved]
 }
 
 const isWithin = (r: Rectangle, b: Rectangle) =>
@@ -128,12 +248,15 @@ export function overlap(a: Rectangle, b: Rectangle, gap = 0): boolean {
   )
 }
 
-/** Whether a segment goes through a rectangle drawn in by 2 px, which is as much as a text may cover an edge. */
+/** A text may cover 2 px of an edge, and half of that is how wide the edge itself is drawn. */
+const COVER = 0.5
+
+/** Whether a segment goes through a rectangle drawn in by as much as a text may cover an edge. */
 export function crosses({ from, to }: Segment, r: Rectangle): boolean {
   let [enter, leave] = [0, 1]
   for (const [p, d, low, high] of [
-    [from.x, to.x - from.x, r.x + 2, r.x + r.width - 2],
-    [from.y, to.y - from.y, r.y + 2, r.y + r.height - 2],
+    [from.x, to.x - from.x, r.x + COVER, r.x + r.width - COVER],
+    [from.y, to.y - from.y, r.y + COVER, r.y + r.height - COVER],
   ] as const) {
     if (Math.abs(d) < 1e-9) {
       if (p <= low || p >= high) return false
@@ -147,10 +270,10 @@ export function crosses({ from, to }: Segment, r: Rectangle): boolean {
   return true
 }
 
-function leaderTo(anchor: Spot, r: Rectangle): Segment | null {
+function leaderTo(anchor: Spot, r: Rectangle, near: number): Segment | null {
   const to = {
     x: Math.max(r.x, Math.min(r.x + r.width, anchor.x)),
     y: Math.max(r.y, Math.min(r.y + r.height, anchor.y)),
   }
-  return Math.hypot(to.x - anchor.x, to.y - anchor.y) > NEAR ? { from: anchor, to } : null
+  return Math.hypot(to.x - anchor.x, to.y - anchor.y) > near ? { from: anchor, to } : null
 }

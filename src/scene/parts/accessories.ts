@@ -1,10 +1,10 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { WallFrame } from '../../core/plan/types'
+import { rectangleOf } from '../../core/views/rectangle'
+import type { RoomShape } from '../../core/views/room-shape'
+import { onWall } from '../../core/views/wall-place'
 import { palette } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { boxEdges, boxFaces, type Sketch } from '../sketch'
-import { onWall } from '../wall-place'
-import { rectangleOf } from './rectangle'
 
 /** Sockets, switches and outlets: the plate on the wall. */
 export function sketchAccessories(

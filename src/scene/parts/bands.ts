@@ -1,11 +1,12 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { Band, Plan, WallFrame } from '../../core/plan/types'
+import { floorUnder, type Rectangle } from '../../core/views/rectangle'
+import type { RoomShape } from '../../core/views/room-shape'
+import { lengthOf, onWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette, roomShade } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type Point, type Sketch, stroke, wash } from '../sketch'
-import { LAYER, lengthOf, onWall } from '../wall-place'
 import type { WallTone } from '../wall-tone'
-import { floorUnder, type Rectangle } from './rectangle'
 
 /** Hatching: stripe to stripe and stripe width along the wall, mm. */
 const PITCH = 36

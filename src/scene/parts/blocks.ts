@@ -1,7 +1,8 @@
 import type { StandingUnit } from '../../core/plan/standing-at'
 import { extentOf, roomPoint, type Tilt } from '../../core/plan/travel-path'
+import type { RoomShape } from '../../core/views/room-shape'
+import { BLANKET } from '../../core/views/upturned'
 import { palette } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type Box, type BoxShades, boxEdges, boxFaces, type Place, type Sketch } from '../sketch'
 
 const shades: BoxShades = {
@@ -47,6 +48,30 @@ export function sketchBlocks(
     boxEdges(sketch, `blocks:${unit.unit}`, { weight: 'fine', colour: palette.timberEdge }, upright, box)
   }
 }
+
+/** The blanket under the top of a unit that lies on it, a little larger all round. */
+export function sketchBlanket(sketch: Sketch, { unit }: StandingUnit, place: Place): void {
+  const { width, depth, height } = extentOf(unit.solid)
+  const box = {
+    x0: -ROUND,
+    x1: width + ROUND,
+    y0: -ROUND,
+    y1: depth + ROUND,
+    z0: height,
+    z1: height + BLANKET,
+  }
+  const felt: BoxShades = {
+    front: '#AFA79B',
+    top: '#9C9489',
+    left: '#A29A8E',
+    right: '#A8A094',
+    back: '#A29A8E',
+    under: '#B9B2A6',
+  }
+  boxFaces(sketch, `blanket:${unit.unit}`, felt, place, box)
+  boxEdges(sketch, `blanket:${unit.unit}`, { weight: 'hair', colour: palette.pencil }, place, box)
+}
+const ROUND = 90
 
 type Plan = Omit<Box, 'z0' | 'z1'>
 

@@ -1,10 +1,11 @@
 import type { Figure } from '../../core/figure'
 import type { Standing } from '../../core/plan/standing-at'
 import type { Plan, RoomPoint } from '../../core/plan/types'
+import type { RoomShape } from '../../core/views/room-shape'
+import { lengthOf, onWall, placedWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type Pen, type Point, type Sketch, stroke } from '../sketch'
-import { LAYER, lengthOf, onWall, placedWall } from '../wall-place'
 
 const pen: Pen = { weight: 'fine', colour: palette.ink }
 const TICK = 38

@@ -2,11 +2,11 @@ import { type Lettered, placesOf } from '../../core/plan/findings-at'
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { Finding, LocalBox, Plan, RoomPoint, WallFrame } from '../../core/plan/types'
+import { holePlace, isInPlace } from '../../core/views/hole-place'
+import type { RoomShape } from '../../core/views/room-shape'
+import { lengthOf, onWall, placedWall } from '../../core/views/wall-place'
 import { palette } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type Pen, type Point, ring, type Sketch } from '../sketch'
-import { lengthOf, onWall, placedWall } from '../wall-place'
-import { holePlace, isInPlace } from './hole-place'
 
 /** Half the height of the outline round a spot, mm. */
 const ROUND = 52

@@ -1,8 +1,8 @@
 import type { Standing } from '../../core/plan/standing-at'
 import { extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { FittedPart, LocalBox, Pose } from '../../core/plan/types'
+import type { RoomShape } from '../../core/views/room-shape'
 import { handBoard, palette } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type BoxShades, boxEdges, boxFaces, type Place, type Sketch } from '../sketch'
 
 const sheet: BoxShades = {
@@ -77,7 +77,7 @@ function boards(
     return [p.x, p.y, Math.max(p.z, room.floorOr(p) + 2)]
   }
   const pen = isNow
-    ? ({ weight: 'bold', colour: palette.chalk } as const)
+    ? ({ weight: 'bold', colour: palette.chalkDeep } as const)
     : ({ weight: 'fine', colour: palette.pencil } as const)
   for (const box of solid) {
     boxFaces(sketch, part, shades, place, box)

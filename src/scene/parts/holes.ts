@@ -1,9 +1,9 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { Hole, Plan } from '../../core/plan/types'
+import { holePlace } from '../../core/views/hole-place'
+import { placedWall } from '../../core/views/wall-place'
 import { palette } from '../palette'
 import { dot, type Point, type Sketch, stroke } from '../sketch'
-import { placedWall } from '../wall-place'
-import { holePlace } from './hole-place'
 
 const CROSS = { alone: 16, twin: 9 }
 /** Holes nearer each other than this, mm, as in one wall plate, get smaller marks so that none covers the other. */

@@ -1,7 +1,7 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { PlanPoint, WallFrame } from '../../core/plan/types'
+import type { RoomShape } from '../../core/views/room-shape'
 import { palette } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type Pen, ring, type Sketch } from '../sketch'
 
 const pen: Pen = { weight: 'fine', colour: palette.pencil, dashes: [90, 60] }

@@ -1,8 +1,10 @@
 import type { Standing } from '../../core/plan/standing-at'
-import type { HeightLine, WallFrame } from '../../core/plan/types'
+import type { WallFrame } from '../../core/plan/types'
+import { endsOf } from '../../core/views/line-ends'
+import { onWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette } from '../palette'
 import { type Pen, type Sketch, stroke } from '../sketch'
-import { LAYER, lengthOf, onWall } from '../wall-place'
 import { isLineInUse, type WallTone } from '../wall-tone'
 
 const theLine: Pen = { weight: 'fine', colour: palette.ink, dashes: [130, 45, 22, 45] }
@@ -21,9 +23,4 @@ export function sketchLines(sketch: Sketch, standing: Standing, wall: WallFrame,
     const z = line.height.value
     stroke(sketch, `line:${line.id}`, pen, at(from, LAYER.line, z), at(to, LAYER.line, z))
   }
-}
-
-/** From where to where a line runs; an open end is the end of the wall. */
-export function endsOf(line: HeightLine, wall: WallFrame): readonly [number, number] {
-  return [Math.max(0, line.from ?? 0), Math.min(lengthOf(wall), line.to ?? lengthOf(wall))]
 }

@@ -1,8 +1,9 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { Plan, WallFrame, WallMark } from '../../core/plan/types'
+import { onWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette } from '../palette'
 import { type Pen, type Sketch, stroke } from '../sketch'
-import { LAYER, onWall } from '../wall-place'
 import type { WallTone } from '../wall-tone'
 
 const TICK = 45

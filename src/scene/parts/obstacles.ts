@@ -1,6 +1,6 @@
 import type { Plan, PlanPoint } from '../../core/plan/types'
+import type { RoomShape } from '../../core/views/room-shape'
 import { palette, roomShade } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { face, type Pen, type Point, ring, type Sketch, stroke } from '../sketch'
 import { trianglesOf } from '../triangles'
 

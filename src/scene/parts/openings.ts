@@ -1,9 +1,10 @@
 import type { Plan, WallFrame, WallThing } from '../../core/plan/types'
+import { rectangleOf } from '../../core/views/rectangle'
+import type { RoomShape } from '../../core/views/room-shape'
+import { onWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette, roomShade } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { face, type Pen, ring, type Sketch } from '../sketch'
-import { LAYER, onWall } from '../wall-place'
-import { rectangleOf } from './rectangle'
 
 const KINDS: readonly WallThing['kind'][] = ['door', 'window', 'arch', 'hatch']
 const pen: Pen = { weight: 'fine', colour: palette.pencil }

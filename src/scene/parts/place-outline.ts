@@ -1,9 +1,10 @@
 import type { PlaceOutline, Standing } from '../../core/plan/standing-at'
 import type { Plan } from '../../core/plan/types'
+import type { RoomShape } from '../../core/views/room-shape'
+import { onWall, placedWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette, roomShade } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type Pen, type Point, ring, type Sketch, wash } from '../sketch'
-import { LAYER, onWall, placedWall } from '../wall-place'
 
 /**
  * The places units go to: of those in hand a chalk outline with a thin wash on the wall, and on the floor for one that

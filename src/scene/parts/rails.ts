@@ -1,8 +1,8 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { WallFrame } from '../../core/plan/types'
+import { onWall } from '../../core/views/wall-place'
 import { handBoard, palette } from '../palette'
 import { type Box, boxEdges, boxFaces, type Sketch } from '../sketch'
-import { onWall } from '../wall-place'
 
 /** Height and thickness of a rail or plate as drawn, mm. */
 const RAIL = { height: 38, thickness: 9 }
@@ -62,7 +62,7 @@ export function sketchRails(sketch: Sketch, standing: Standing, wall: WallFrame)
 function metalBox(sketch: Sketch, part: string, wall: WallFrame, box: Box, isNow: boolean): void {
   boxFaces(sketch, part, isNow ? pale : metal, onWall(wall), box)
   const pen = isNow
-    ? ({ weight: 'bold', colour: palette.chalk } as const)
+    ? ({ weight: 'bold', colour: palette.chalkDeep } as const)
     : ({ weight: 'fine', colour: palette.ink } as const)
   boxEdges(sketch, part, pen, onWall(wall), box)
 }

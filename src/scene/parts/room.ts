@@ -1,9 +1,9 @@
 import type { PlanPoint, WallFrame } from '../../core/plan/types'
+import type { RoomShape } from '../../core/views/room-shape'
+import { lengthOf, onWall } from '../../core/views/wall-place'
 import { palette, roomShade } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { face, type Pen, type Point, polyline, ring, type Sketch, stroke } from '../sketch'
 import { trianglesOf } from '../triangles'
-import { lengthOf, onWall } from '../wall-place'
 
 const BOARD = 150
 const edge: Pen = { weight: 'fine', colour: palette.pencil }

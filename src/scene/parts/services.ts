@@ -1,10 +1,11 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { WallFrame } from '../../core/plan/types'
+import { rectangleOf } from '../../core/views/rectangle'
+import type { RoomShape } from '../../core/views/room-shape'
+import { onWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette, serviceColour } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { type Sketch, stroke, wash } from '../sketch'
-import { LAYER, onWall } from '../wall-place'
-import { rectangleOf } from './rectangle'
 
 /** Pipes and cables known in the wall: a strip in the colour of what they carry, dashed because it is behind the face. */
 export function sketchServices(sketch: Sketch, standing: Standing, room: RoomShape, wall: WallFrame): void {

@@ -1,11 +1,12 @@
 import type { StandingUnit } from '../../core/plan/standing-at'
 import { extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { UnitPlan, WallFrame } from '../../core/plan/types'
-import type { RoomShape } from '../room-shape'
+import { isInPlace } from '../../core/views/hole-place'
+import type { Rectangle } from '../../core/views/rectangle'
+import type { RoomShape } from '../../core/views/room-shape'
+import { lengthOf, onWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { type Point, type Sketch, wash } from '../sketch'
-import { LAYER, lengthOf, onWall } from '../wall-place'
-import { isInPlace } from './hole-place'
-import type { Rectangle } from './rectangle'
 
 const SHADE = '#5C4A33'
 const FLOOR = { blur: 90, opacity: 0.22 }

@@ -1,11 +1,12 @@
 import type { Standing } from '../../core/plan/standing-at'
 import type { WallFrame } from '../../core/plan/types'
+import { rectangleOf } from '../../core/views/rectangle'
+import type { RoomShape } from '../../core/views/room-shape'
+import { onWall } from '../../core/views/wall-place'
+import { LAYER } from '../layer'
 import { palette, roomShade } from '../palette'
-import type { RoomShape } from '../room-shape'
 import { face, type Pen, type Sketch, stroke } from '../sketch'
-import { LAYER, onWall } from '../wall-place'
 import type { WallTone } from '../wall-tone'
-import { rectangleOf } from './rectangle'
 
 const dashedEdge: Pen = { weight: 'hair', colour: palette.timberEdge, dashes: [55, 45] }
 const faintEdge: Pen = { ...dashedEdge, colour: roomShade.studFaintEdge }

@@ -1,8 +1,11 @@
 import { useEffect, useRef, useState } from 'react'
 import { type LevelReading, turnsFor } from '../../core/daylog/turns'
 import { known } from '../../core/figure'
+import { bubbleAt, ENDS, VIALS } from '../../core/levelling/vial'
 import type { UnitPlan } from '../../core/plan/types'
 import { useActions } from '../app-context'
+import { byText, vialText } from '../levelling/level-words'
+import { VialPicture } from '../levelling/VialPicture'
 import { Stepper } from './Stepper'
 import { Told } from './Told'
 
@@ -36,7 +39,7 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
     <>
       <p>
         {isHung
-          ? 'Lay the level along the top, at the front edge.'
+          ? 'Lay the level inside, along the front edge of the bottom panel.'
           : 'Lay the level on the top edges: along the front first, then from back to front at each side.'}{' '}
         Slip packers under its low end until the bubble sits between the lines.
       </p>
@@ -104,6 +107,7 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
       )}
       {reading !== null && (
         <>
+          <Without reading={reading} rise={packer / levelLength} length={levelLength} />
           <div className="turns" ref={told}>
             <Told orders={turnsFor(unit.adjusters, reading)} unit={unit} />
           </div>
@@ -127,6 +131,27 @@ export function LevelCard({ unit }: { readonly unit: UnitPlan }) {
           </button>
         </>
       )}
+    </>
+  )
+}
+
+/** Where the bubble stands without the packer: what should be seen, so that a reading the wrong way round is noticed. */
+function Without({ reading, rise, length }: { reading: LevelReading; rise: number; length: number }) {
+  const { axis, low } = reading
+  const { less, more } = ENDS[axis]
+  const slope = low === less ? rise : -rise
+  return (
+    <>
+      <VialPicture
+        bubble={bubbleAt(slope, axis, VIALS.usual)}
+        vial={VIALS.usual}
+        ends={[less, more]}
+        by={byText(slope, { length })}
+      />
+      <p className="quiet">
+        So it stands without the packer, in a usual vial: {vialText(VIALS.usual)}. If yours stands on the
+        other side, the other end is low.
+      </p>
     </>
   )
 }

@@ -1,6 +1,6 @@
 import type { TurnOrder } from '../../core/daylog/turns'
 import { hasValue } from '../../core/figure'
-import type { UnitPlan } from '../../core/plan/types'
+import type { Adjuster, UnitPlan } from '../../core/plan/types'
 import { numberText, turnsText, unitText } from '../../core/words/format'
 import { footOf } from '../../core/words/plan-names'
 
@@ -16,7 +16,7 @@ export function Told({ orders, unit }: { readonly orders: readonly TurnOrder[]; 
         <div key={order.adjuster.id}>
           <p className="told">{turnsWords(order)}</p>
           <p>
-            {adjusterName(order, unit)}
+            {adjusterName(order.adjuster, unit)}
             {order.way !== 'not-known' && (
               <>
                 , <strong>{order.way}</strong>
@@ -35,7 +35,8 @@ export function Told({ orders, unit }: { readonly orders: readonly TurnOrder[]; 
 
 const LEAST_TURN = 0.125
 
-function turnsWords({ turns }: TurnOrder): string {
+/** How many turns: "¾ turn", "A touch". */
+export function turnsWords({ turns }: TurnOrder): string {
   if (!hasValue(turns)) return 'Try one turn'
   if (turns.value < LEAST_TURN) return 'A touch'
   return `${turnsText(turns.value)} ${unitText(turns)}`
@@ -61,7 +62,8 @@ function shortName({ adjuster }: TurnOrder, unit: UnitPlan): string {
   return adjuster.kind === 'leg' ? `the ${footOf(unit, adjuster.id)} leg` : `the ${adjuster.id} hanger`
 }
 
-function adjusterName({ adjuster }: TurnOrder, unit: UnitPlan): string {
+/** "Leg front left", "Left hanger, height screw (the lower one)". */
+export function adjusterName(adjuster: Adjuster, unit: UnitPlan): string {
   if (adjuster.kind === 'leg') return `Leg ${footOf(unit, adjuster.id)}`
   const which =
     adjuster.place === null

@@ -2,7 +2,7 @@ import type { Figure } from '../../core/figure'
 import type { Change, Operation, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
 import { footOf, unitName, unitOf, wallName } from '../../core/words/plan-names'
-import { LINE_NAMES } from '../paper/wall/line-names'
+import { lineName } from '../paper/wall/line-names'
 import { unbroken, words } from '../words'
 
 export interface TellingChange {
@@ -60,7 +60,7 @@ function aboutWhat([part, id = '', ...rest]: readonly string[], plan: Plan): Abo
 function aboutLine(id: string, plan: Plan): About | null {
   const line = plan.lines.find((l) => l.id === id)
   if (line === undefined) return null
-  const name = `line “${LINE_NAMES[line.of] ?? line.of}” on ${wallName(line.wall, plan)}`
+  const name = `line “${lineName(line)}” on ${wallName(line.wall, plan)}`
   return { name, signed: true, work: (o) => o.lines.includes(id) }
 }
 
@@ -81,6 +81,8 @@ function aboutUnit(id: string, rest: readonly string[], plan: Plan): About | nul
   const [list, item = '', field] = rest
   if (list === 'legs' && field === 'extension')
     return { name: `leg ${footOf(unitOf(id, plan), item)} of ${unit}`, signed: false, work }
+  if (list === 'shims' && field === 'height')
+    return { name: `shim under the ${footOf(unitOf(id, plan), item)} corner of ${unit}`, signed: false, work }
   if (rest.length > 1) return null
   if (list === 'underside') return { name: `underside of ${unit}`, signed: true, work }
   if (list === 'top') return { name: `top of ${unit}`, signed: true, work }

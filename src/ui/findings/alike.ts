@@ -3,7 +3,6 @@ import type { Finding, Weight } from '../../core/plan/types'
 import { basisText } from '../basis'
 import { sentences } from '../sentences'
 import { words } from '../words'
-import { headingOf } from './headings'
 
 /** One finding of several alike: the sentences that only it has. */
 export interface OneOf {
@@ -47,7 +46,7 @@ function together(group: readonly Finding[]): Alike {
   const asks = group.map((f) => (f.ask === null ? null : words(f.ask)))
   const commonAsk = group.length > 1 && new Set(asks).size === 1 ? (asks[0] ?? null) : null
   return {
-    heading: headingOf(first.rule),
+    heading: words(first.called),
     rule: first.rule,
     weight: first.weight,
     dangerous: first.dangerous,

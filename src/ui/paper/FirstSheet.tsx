@@ -40,7 +40,7 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
               {[
                 'Stop valve is at',
                 'Main switch is at',
-                'Gas emergency line',
+                'Gas emergency line, if there is gas',
                 'Second pair of hands, telephone',
               ].map((line) => (
                 <tr key={line}>

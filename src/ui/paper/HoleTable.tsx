@@ -69,7 +69,8 @@ function HoleRow({ hole, plan }: { readonly hole: Hole; readonly plan: Plan }) {
         {isRefused ? 'no' : (hole.number ?? '?')}
       </th>
       <td data-head={HEADS[0]}>
-        {PURPOSES[hole.purpose]}, {hole.for.map((u) => unitName(u, plan)).join(', ')}
+        {PURPOSES[hole.throughRail === true ? 'back-rail' : hole.purpose]},{' '}
+        {hole.for.map((u) => unitName(u, plan)).join(', ')}
       </td>
       <td data-head={HEADS[1]} className="figure">
         {figureText(hole.along, { withPm: true, withUnit: false })}

@@ -1,7 +1,7 @@
 import type { HeightLine, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
 import { upperFirst } from '../../core/words/upper-first'
-import { LINE_NAMES } from './wall/line-names'
+import { lineName } from './wall/line-names'
 
 /** The heights to strike on one wall; a line broken into stretches of one height is one row. */
 export function LineTable({ plan, wall }: { readonly plan: Plan; readonly wall: string }) {
@@ -29,7 +29,7 @@ export function LineTable({ plan, wall }: { readonly plan: Plan; readonly wall: 
       <tbody>
         {[...rows].map(([key, { line, stretches }]) => (
           <tr key={key}>
-            <th scope="row">{upperFirst(LINE_NAMES[line.of] ?? line.of)}</th>
+            <th scope="row">{upperFirst(lineName(line))}</th>
             <td className="figure">{figureText(line.height, { signed: true, withPm: true })}</td>
             <td className="figure">{stretches.join(', ')}</td>
             <td className="blank"> </td>

@@ -1,4 +1,5 @@
-import type { Plan, WallFrame } from '../../core/plan/types'
+import { hasValue } from '../../core/figure'
+import type { Hole, Plan, WallFrame } from '../../core/plan/types'
 import { numberText } from '../../core/words/format'
 import { inputName } from '../../core/words/plan-names'
 import { keyOf, words } from '../words'
@@ -8,6 +9,7 @@ import { HoleTable } from './HoleTable'
 import { LegTable } from './LegTable'
 import { LineTable } from './LineTable'
 import { SheetHead } from './SheetHead'
+import { ShimTable } from './ShimTable'
 import { type Chosen, wallSheet } from './sheets'
 import { foundOn } from './wall/found'
 import { HoleMark } from './wall/Holes'
@@ -41,7 +43,7 @@ export function WallSheet({ plan, frame, name, asked }: Props) {
           .filter((h) => h.verdict === 'refused')
           .map((h) => (
             <p className="stop" key={h.id}>
-              No hole at {numberText(h.along)}, {numberText(h.height, { signed: true })}:{' '}
+              No hole at {placeText(h)}:{' '}
               {h.against.map((m) => (
                 <span key={keyOf(m)}>{words(m)} </span>
               ))}
@@ -60,13 +62,14 @@ export function WallSheet({ plan, frame, name, asked }: Props) {
           Outside the hatching is not proved clear: trace, isolate, have it proved dead by someone competent,
           then drill.
         </p>
-        <Legend />
+        <Legend throughRail={holes.some((h) => h.throughRail === true)} />
       </div>
       <FoundHere found={found} wall={frame.wall} onPlace={(id) => showFlag(id)} />
       <div className="tables">
         <div className="narrow-tables">
           <LineTable plan={plan} wall={frame.wall} />
           <LegTable plan={plan} wall={frame.wall} />
+          <ShimTable plan={plan} wall={frame.wall} />
         </div>
         <HoleTable holes={holes} plan={plan} />
       </div>
@@ -81,7 +84,7 @@ const MARKS = [
   { purpose: 'rail', isRefused: true, say: 'not to be drilled' },
 ] as const
 
-function Legend() {
+function Legend({ throughRail }: { readonly throughRail: boolean }) {
   return (
     <ul className="legend">
       {MARKS.map(({ purpose, isRefused, say }) => (
@@ -89,7 +92,7 @@ function Legend() {
           <svg viewBox="-11 -11 22 22" aria-hidden="true" focusable="false">
             <HoleMark purpose={purpose} isRefused={isRefused} />
           </svg>
-          {say}
+          {purpose === 'base-bracket' && throughRail ? 'screw through the back rail of a base' : say}
         </li>
       ))}
       <li>
@@ -115,4 +118,13 @@ function Legend() {
       </li>
     </ul>
   )
+}
+
+/** Where a hole would be, as far as that is known. */
+function placeText({ along, height }: Hole): string {
+  const known = [
+    hasValue(along) ? numberText(along) : null,
+    hasValue(height) ? numberText(height, { signed: true }) : null,
+  ]
+  return known.filter((part) => part !== null).join(', ') || 'a place that is not known yet'
 }

@@ -19,7 +19,7 @@ interface Props {
 export function Rehearse({ stage, isShown }: Props) {
   const plan = useApp((s) => s.plan)
   const index = useApp(indexOf)
-  useStepKeys(isShown, index, plan?.operations.length ?? 0)
+  useStepKeys(isShown, index)
   const operation = plan?.operations[index]
   const [ticked, setTicked] = useTicks(operation?.id ?? '')
   if (plan === null || operation === undefined) return <NothingOpen />

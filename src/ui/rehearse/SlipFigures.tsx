@@ -1,6 +1,7 @@
 import { lazy, type ReactNode, Suspense, useId, useState } from 'react'
 import { hasValue } from '../../core/figure'
 import type { NamedFigure, Plan } from '../../core/plan/types'
+import { openInSight } from '../bring-into-view'
 import { shownFigure } from '../shown-figure'
 import { words } from '../words'
 import { figureGroups } from './figure-groups'
@@ -52,7 +53,9 @@ export function SlipFigures({ figures, plan }: Props) {
       <div id={answerId} className="stands-on" aria-live="polite">
         {told !== undefined && (
           <Suspense fallback={<p>On its way.</p>}>
-            <StandsOn told={told} plan={plan} />
+            <div key={told.name} ref={openInSight}>
+              <StandsOn told={told} plan={plan} />
+            </div>
           </Suspense>
         )}
       </div>

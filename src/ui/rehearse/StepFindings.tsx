@@ -4,7 +4,7 @@ import type { Finding, Operation, Plan } from '../../core/plan/types'
 import { useActions, useApp } from '../app-context'
 import { bringIntoView } from '../bring-into-view'
 import { actionOf } from '../findings/action'
-import { headingOf } from '../findings/headings'
+import { words } from '../words'
 
 interface Props {
   readonly plan: Plan
@@ -52,7 +52,7 @@ interface OneProps {
 
 function OneFound({ plan, finding, letter, isOpen }: OneProps) {
   const actions = useActions()
-  const heading = headingOf(finding.rule)
+  const heading = words(finding.called)
   const { action, rest } = actionOf(finding)
   const isPlaced = placesOf(plan, finding).length > 0
   return (
@@ -98,7 +98,7 @@ export function ToSettle({ plan, operation }: Props) {
       {toSettle(plan, operation).map((finding) => (
         <li key={finding.id}>
           <button type="button" className="link" onClick={() => actions.openFinding(finding.id)}>
-            {headingOf(finding.rule)}
+            {words(finding.called)}
           </button>
         </li>
       ))}

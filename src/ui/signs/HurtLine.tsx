@@ -1,5 +1,6 @@
 import type { Caution } from '../../core/plan/types'
 import { besides, bringIntoView } from '../bring-into-view'
+import { useIsRead } from '../reading'
 import { sentences } from '../sentences'
 import { count, words } from '../words'
 import { Sign } from './Sign'
@@ -10,8 +11,8 @@ const LONG = 110
 /** What can hurt somebody at this work, said before anything else; a tap leads to all that is to be minded. */
 export function HurtLine({ cautions }: { readonly cautions: readonly Caution[] }) {
   const first = gravest(cautions)
+  const isRead = useIsRead('hurt')
   if (first === undefined) return null
-  const said = words(first.say)
   const more = cautions.length - 1
   return (
     <button
@@ -21,11 +22,19 @@ export function HurtLine({ cautions }: { readonly cautions: readonly Caution[] }
     >
       <Sign code={first.sign} />
       <span>
-        <strong>{said.length > LONG ? sentences(said)[0] : said}</strong>{' '}
+        <strong data-read={isRead}>{hurtText(cautions)}</strong>{' '}
         {more > 0 && <span className="and-more">And {count(more, 'more', 'more')} to mind.</span>}
       </span>
     </button>
   )
+}
+
+/** What the line says; null where nothing is to be minded. */
+export function hurtText(cautions: readonly Caution[]): string | null {
+  const first = gravest(cautions)
+  if (first === undefined) return null
+  const said = words(first.say)
+  return said.length > LONG ? (sentences(said)[0] ?? said) : said
 }
 
 /** Signs that warn go before those that forbid, and both before what is to be worn. */

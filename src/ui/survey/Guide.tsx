@@ -13,6 +13,10 @@ export function Guide() {
           </li>
         ))}
       </ol>
+      <p>
+        <a href="#survey/sheet">Print a blank survey sheet</a> to take into the room: it asks for all of it,
+        by number.
+      </p>
     </section>
   )
 }

@@ -227,6 +227,20 @@ test('on masonry a rail fixing in a band goes to both sides of it where one woul
   ])
 })
 
+// A plate of 186 at 705: band 602 to 808. The hole at 670 would be free at 600, and the rail begins at 620.
+test('a rail fixing does not go past the end of its rail', () => {
+  const socket = {
+    id: 's',
+    kind: 'socket',
+    along: at(705),
+    height: up(0),
+    width: exact(186),
+    tall: exact(86),
+  }
+  const { fixings } = worked(railFile({ ...brickWall, accessories: [socket] }))
+  expect(fixings.holes.map(({ id }) => id)).toEqual(['rail.r.1', 'rail.r.2', 'rail.r.3', 'rail.r.4'])
+})
+
 test.each([
   [41, false],
   [41.1, true],

@@ -22,16 +22,16 @@ test.each([
 // By hand: a 70 screw through a 20 rail comes 50 past the face; its pilot of 40 behind 12.5 board is 52.5 deep. A 60 screw
 // on a 2 plate comes 58; its hole of 55 behind 12 plaster is 67 deep: 67.
 test('the tip decides, or the hole drilled for the plug or pilot', () => {
-  const wood = { standOff: mm(20), inFront: mm(12.5), embedment: mm(35), holeDepth: mm(30), length: mm(70) }
+  const wood = { standOff: mm(20), inFront: mm(12.5), holeDepth: mm(30), length: mm(70) }
   expect(plain(depthOfHole(wood))).toBe(50)
   expect(plain(depthOfHole({ ...wood, holeDepth: mm(40) }))).toBe(52.5)
-  const plug = { standOff: mm(2), inFront: mm(12), embedment: mm(40), holeDepth: mm(55), length: mm(60) }
+  const plug = { standOff: mm(2), inFront: mm(12), holeDepth: mm(55), length: mm(60) }
   expect(plain(depthOfHole(plug))).toBe(67)
 })
 
 test('a pilot nobody has stated is taken as no deeper than the screw, and marked', () => {
   const holeDepth = pilotDepth(unknown('mm', ['fixings.wood.holeDepth']))
-  const wood = { standOff: mm(20), inFront: mm(12.5), embedment: mm(35), holeDepth, length: mm(70) }
+  const wood = { standOff: mm(20), inFront: mm(12.5), holeDepth, length: mm(70) }
   expect(depthOfHole(wood)).toMatchObject({ state: 'assumed', value: 50, from: ['fixings.wood.holeDepth'] })
 })
 
@@ -39,17 +39,13 @@ test('its precision is that of what decides it', () => {
   const plug = {
     standOff: mm(2),
     inFront: mm(12, 3),
-    embedment: mm(40),
     holeDepth: mm(55, 1),
     length: mm(60),
   }
   expect(depthOfHole(plug)).toMatchObject({ value: 67, pm: 4 })
 })
 
-test.each(['standOff', 'inFront', 'embedment', 'holeDepth', 'length'])(
-  'without its %s it is not known',
-  (lost) => {
-    const plug = { standOff: mm(2), inFront: mm(12), embedment: mm(40), holeDepth: mm(55), length: mm(60) }
-    expect(plain(depthOfHole({ ...plug, [lost]: unknown('mm', [lost]) }))).toBe(`lacks ${lost}`)
-  },
-)
+test.each(['standOff', 'inFront', 'holeDepth', 'length'])('without its %s it is not known', (lost) => {
+  const plug = { standOff: mm(2), inFront: mm(12), holeDepth: mm(55), length: mm(60) }
+  expect(plain(depthOfHole({ ...plug, [lost]: unknown('mm', [lost]) }))).toBe(`lacks ${lost}`)
+})

@@ -54,6 +54,13 @@ test('too short is a stop, and only just long enough is noted', () => {
   expect(long.filter((id) => id.startsWith('screw-'))).toEqual([])
 })
 
+test('how deep it must hold not known: the hole is as deep as it is, and waits for that figure', () => {
+  const file = onBrick([{ ...plug, embedment: null }])
+  expect(plateHole(file).depth).toEqual(plateHole(onBrick([plug])).depth)
+  expect(plateHole(file).verdict).toBe('ask')
+  expect(findings(file)).toContainEqual(['screw-hold-not-known:a.plate', 'ask'])
+})
+
 // A wall 75 thick: the hole is 12 + 55 = 67 deep, 8 is left. At 77.1 more than 10 is.
 test('a hole that all but comes out at the back is a stop', () => {
   expect(findings(onBrick([plug], { thickness: exact(112) })).map(([id]) => id)).not.toContain(

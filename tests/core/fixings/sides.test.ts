@@ -49,6 +49,28 @@ test('a stud the unit only overlaps does not count, and one is not enough', () =
   ).toContainEqual(['nogging-w-second-fixing', 'a', 600, 1200, 450])
 })
 
+// A stud of 38 takes a screw within 7 of its middle. From 1166 to 1170 there are just the 4 mm that a pilot is struck to.
+test('a stud beside the panel takes the second one where there are 4 mm of it to aim at', () => {
+  const beside = (centre: number) => onStuds([stud('s1', 700), stud('s2', centre)], wallUnit)
+  expect(places(beside(1173), 'second-fixing')).toEqual([
+    ['second.w.s1', 700, 450, false],
+    ['second.w.s2', 1168, 450, false],
+  ])
+  expect(findings(beside(1173))).not.toContain('second-fixing-needs-timber:w')
+  expect(places(beside(1173.1), 'second-fixing')).toEqual([['second.w.s1', 700, 450, false]])
+  expect(findings(beside(1173.1))).toContain('second-fixing-needs-timber:w')
+})
+
+test('it is asked about where its place is not known to 2 mm, and passed over where two others are met in the middle', () => {
+  const read = (pm: number) => ({ ...stud('s2', 1173), centre: { at: { value: 1173, pm } } })
+  const verdict = (pm: number) =>
+    worked(onStuds([stud('s1', 700), read(pm)], wallUnit)).fixings.holes.find((h) => h.id === 'second.w.s2')
+      ?.verdict
+  expect([verdict(2), verdict(2.1)]).toEqual(['trace first', 'ask'])
+  const three = onStuds([stud('s1', 700), stud('s3', 1000), stud('s2', 1173)], wallUnit)
+  expect(places(three, 'second-fixing').map(([id]) => id)).toEqual(['second.w.s1', 'second.w.s3'])
+})
+
 // 300 wide, 800 to 1100, panels 18: from 830 to 1070; studs at 600 centres at 600 and 1200.
 test('a unit of 300 between studs has none', () => {
   const narrow = { ...wallUnit, order: { left: at(800) }, width: exact(300) }
@@ -129,6 +151,20 @@ test('a stud in a band is passed over for the next inwards, and stays listed as 
   ])
 })
 
+test('passed over with another left it is a note; with too few left it is what stops the work', () => {
+  const refused = (...studs: readonly Json[]) =>
+    worked(onStuds(studs, wallUnit, socketAt(700))).fixings.findings.find(
+      ({ id }) => id === 'hole-refused:second.w.s1.refused',
+    )
+  expect(refused(stud('s1', 700), stud('s2', 760), stud('s3', 1100))).toMatchObject({ weight: 'note' })
+  const missing = refused(stud('s1', 700), stud('s3', 1100))
+  expect(missing).toMatchObject({
+    weight: 'stop',
+    dangerous: true,
+    say: { key: expect.stringMatching(/^holes\.hole-refused \+ /) },
+  })
+})
+
 test('masonry needs no second fixings', () => {
   expect(places(wallFile({ units: [wallUnit] }), 'second-fixing')).toEqual([])
 })
@@ -189,6 +225,35 @@ test('on a stud wall one stud does for a base unit; none is asked about', () => 
     ['base-bracket.b.s1', 900, -170, false],
   ])
   expect(findings(onStuds([], baseUnit))).toContain('bracket-needs-timber:b')
+})
+
+// Board 12.5. Screw 70 less a rail of 20: its tip comes 50 behind the face; less a bracket of 2: 68.
+const railed = (stands: string, more: Json = {}): Json => ({
+  ...baseUnit,
+  stands,
+  backRail: { fromTop: exact(20), height: exact(100), thickness: exact(20) },
+  ...more,
+})
+test.each([
+  ['shims', 50, true],
+  ['plinth-frame', 50, true],
+  ['floor-cleat', 50, true],
+  ['legs', 68, undefined],
+])('a base with a back rail, on %s, is drilled %d deep', (stands, depth, through) => {
+  const hole = worked(onStuds([stud('s1', 900)], railed(stands))).hole('base-bracket.b.s1')
+  expect([plain(hole.depth), plain(hole.height), hole.throughRail]).toEqual([depth, -200, through])
+})
+
+// Void 10 and stand-off 5 are packed: 70 − 20 − 15 = 35 behind the face.
+test('packing behind the rail shortens what reaches the wall; an unknown rail leaves the depth open', () => {
+  const packed = railed('shims', { void: exact(10), standOff: exact(5) })
+  expect(plain(worked(onStuds([stud('s1', 900)], packed)).hole('base-bracket.b.s1').depth)).toBe(35)
+  const unmeasured = railed('shims', { backRail: { fromTop: exact(20), height: exact(100) } })
+  const hole = worked(onStuds([stud('s1', 900)], unmeasured)).hole('base-bracket.b.s1')
+  expect([plain(hole.depth), hole.verdict]).toEqual(['lacks units.b.backRail.thickness', 'ask'])
+  expect(worked(onStuds([], packed)).fixings.findings.map((f) => f.say.key)).toContain(
+    'fixings.rail-screw-needs-timber',
+  )
 })
 
 // Tall: underside −850, 2100 high: top 1250, 60 below: 1190.

@@ -29,7 +29,15 @@ import { ROOT } from '../../support/root'
 const words: Readonly<Record<string, string>> = { ...fixingsWords, ...holesWords, ...liftingWords }
 
 /** Keys made of a union: everything a template literal in the source can become. */
-const TROUBLES = ['too-short', 'maybe-short', 'out-of-back', 'none-entered', 'no-stand-off', 'base-not-known']
+const TROUBLES = [
+  'too-short',
+  'maybe-short',
+  'out-of-back',
+  'none-entered',
+  'no-stand-off',
+  'base-not-known',
+  'hold-not-known',
+]
 const PURPOSES = ['rail', 'plate', 'second-fixing', 'base-bracket', 'tall-restraint', 'back-rail', 'cleat']
 const COMPOSED = [
   ...TROUBLES.flatMap((t) => [
@@ -40,7 +48,7 @@ const COMPOSED = [
     `fixings.${p}-needs-timber`,
     `fixings.${p}-needs-timber.unproved`,
   ]),
-  ...['bracket-needs-timber', 'tall-not-restrained'].flatMap((k) => [
+  ...['bracket-needs-timber', 'rail-screw-needs-timber', 'tall-not-restrained'].flatMap((k) => [
     `fixings.${k}`,
     `fixings.${k}.unproved`,
   ]),
@@ -59,6 +67,13 @@ const COMPOSED = [
     (end) => `lifting.end-${end}`,
   ),
   'lifting.near-filter',
+  ...['never-alone-stop', 'never-alone-lighten-it', 'end-never-alone-stop', 'end-never-alone-lighten-it'].map(
+    (key) => `lifting.${key}`,
+  ),
+  ...['over-recommended-lighten-it', 'over-recommended-stop', 'never-alone', 'guidance.over'].map(
+    (key) => `lifting.${key}`,
+  ),
+  'lifting.appliance-over-recommended-stop',
   ...['worktop-over-filter-end-by-end', 'worktop-over-filter-stop'].map((key) => `lifting.${key}`),
   ...['appliance-over-filter-prop', 'appliance-over-filter-stop'].map((key) => `lifting.${key}`),
 ]

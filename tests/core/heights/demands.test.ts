@@ -52,7 +52,7 @@ test('leg-reach: feet or a way of standing that are not known are asked for', ()
 })
 
 test('shim-floor: the underside lies on the floor or over it, at each corner', () => {
-  const units = [baseUnit('box', { left: atLeft(0) }, { stands: 'plinth-frame' })]
+  const units = [baseUnit('box', { left: atLeft(0) }, { stands: 'plinth-frame', feet: [] })]
   expect(made(rowKitchen({ units }), 'shim-floor')).toEqual([
     'shim-floor:box.back-left: base-underside − line -1000 to …',
     'shim-floor:box.back-right: base-underside − line -1001.2 to …',
@@ -61,8 +61,22 @@ test('shim-floor: the underside lies on the floor or over it, at each corner', (
   ])
 })
 
+test('shim-floor: where it is said to bear, it bears there and not at its corners', () => {
+  const feet = [{ id: 'toe', x: sure(0), y: sure(100) }]
+  const units = [baseUnit('box', { left: atLeft(600) }, { stands: 'shims', feet })]
+  expect(made(rowKitchen({ units }), 'shim-floor')).toEqual([
+    'shim-floor:box.toe: base-underside − line -1001.2 to …',
+  ])
+})
+
 test('shim-floor: the arm of a corner unit stands too', () => {
-  const arm = { stands: 'shims', kind: 'corner-base', returnRight: sure(700), returnDepth: sure(200) }
+  const arm = {
+    stands: 'shims',
+    feet: [],
+    kind: 'corner-base',
+    returnRight: sure(700),
+    returnDepth: sure(200),
+  }
   const ids = demandsOf(rowKitchen({ units: [baseUnit('box', { left: atLeft(0) }, arm)] })).map(
     ({ id }) => id,
   )

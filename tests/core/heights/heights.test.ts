@@ -273,18 +273,36 @@ test('tops line up: a lower hung unit has an underside of its own', () => {
   expect(plain(worked.undersides.get('short'))).toBe(795)
 })
 
-test('a box on shims is set 10 over the highest floor under it', () => {
-  const { worked } = workThrough(
+const boxOn = (stands: string) =>
+  workThrough(
     rowKitchen({
-      units: [baseUnit('box', { left: atLeft(600) }, { stands: 'shims', height: sure(876.3), feet: [] })],
+      units: [baseUnit('box', { left: atLeft(600) }, { stands, height: sure(876.3), feet: [] })],
     }),
-  )
-  // Highest corner at 600: −1001.2; 10 over that −991.2, away from it −991. The top is not a whole millimetre, and stays.
+  ).worked
+
+test('a box on shims goes down on the highest floor under it, and is shimmed up at the others', () => {
+  const worked = boxOn('shims')
+  // Highest corners at 600: −1001.2. 600 further on the floor is 1.2 lower.
   const tops = worked.heights.values.map(({ of, height }) => [of, plain(height)])
   expect(tops).toEqual([
-    ['base-underside', -991],
-    ['base-top', -114.7],
+    ['base-underside', -1001.2],
+    ['base-top', -124.9],
   ])
+  const shims = worked.shims.get('box')?.map(({ foot, floor, height }) => [foot, plain(floor), plain(height)])
+  expect(shims).toEqual([
+    ['back-left', -1001.2, 0],
+    ['back-right', -1002.4, 1.2],
+    ['front-left', -1001.2, 0],
+    ['front-right', -1002.4, 1.2],
+  ])
+  expect(worked.legs.has('box')).toBe(false)
+})
+
+test('a box on a frame stands clear of the floor, and the frame with its shims is told', () => {
+  const worked = boxOn('plinth-frame')
+  // 10 over −1001.2 is −991.2, away from it −991.
+  expect(plain(worked.heights.values[0]?.height)).toBe(-991)
+  expect(worked.shims.get('box')?.map(({ height }) => plain(height))).toEqual([10.2, 11.4, 10.2, 11.4])
 })
 
 test('two worktops: the thicker one is the worktop height', () => {

@@ -4,7 +4,15 @@ import { known } from '../../../src/core/figure'
 import type { Message } from '../../../src/core/message'
 import { heightsWords } from '../../../src/core/words/en/heights'
 import { surveyWords } from '../../../src/core/words/en/survey'
-import { baseUnit, ceilingAt, rowKitchen, wallUnit, withDishwasher } from '../../support/row-kitchen'
+import {
+  baseUnit,
+  ceilingAt,
+  rowKitchen,
+  TWO_BASES,
+  WORKTOP,
+  wallUnit,
+  withDishwasher,
+} from '../../support/row-kitchen'
 import { atLeft, kitchenOf, placeOn, readingOf, sure, wallsOf, workThrough } from '../../support/surveyed'
 
 const words: Readonly<Record<string, string>> = { ...heightsWords, ...surveyWords }
@@ -45,6 +53,23 @@ const UNDER_A_WINDOW = {
   })),
 }
 
+/** One unit at a height that leaves its legs, from 130 to 180 long, a millimetre to an end, over a floor read to 2. */
+const nearAnEnd = (down: number) =>
+  rowKitchen({
+    floor: {
+      readings: [
+        readingOf('f1', 'a', 0, 0, 1000, 2),
+        readingOf('f2', 'a', 3000, 0, 1000, 2),
+        readingOf('f3', 'a', 0, 700, 1000, 2),
+        readingOf('f4', 'a', 3000, 700, 1000, 2),
+      ],
+    },
+    units: [baseUnit('u', { left: atLeft(300) })],
+    wishes: {
+      heights: [{ id: 'x', of: 'base-underside', min: { down: sure(down) }, max: { down: sure(down) } }],
+    },
+  })
+
 const everything: readonly Message[] = [
   ...spoken(
     withDishwasher({
@@ -83,6 +108,8 @@ const everything: readonly Message[] = [
     }),
     [['w', 360]],
   ),
+  ...spoken(nearAnEnd(869), [], false),
+  ...spoken(nearAnEnd(821), [], false),
   ...spoken(rowKitchen(UNDER_A_WINDOW), [], false),
   ...spoken(withDishwasher({ floor: { finishWhere: 'none' } }), [], false),
   ...spoken(
@@ -141,6 +168,29 @@ const everything: readonly Message[] = [
         ),
       ],
     }),
+  ),
+  ...spoken(
+    rowKitchen({
+      floor: {
+        readings: [
+          readingOf('f1', 'a', 0, 0, 1000, 2),
+          readingOf('f1-again', 'a', 0, 0, 1020, 2),
+          readingOf('f2', 'a', 3000, 0, 1000, 2),
+          readingOf('f3', 'a', 0, 700, 1000, 2),
+        ],
+      },
+      units: [baseUnit('u', { left: atLeft(300) })],
+    }),
+  ),
+  // So high a carcass that its legs leave nothing usual for a worktop.
+  ...spoken(
+    rowKitchen({
+      floor: { finishWhere: 'none' },
+      units: TWO_BASES.map((unit) => ({ ...unit, height: sure(820) })),
+      worktops: [{ ...WORKTOP, over: ['base-1', 'base-2'] }],
+    }),
+    [],
+    false,
   ),
 ]
 

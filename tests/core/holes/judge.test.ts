@@ -120,6 +120,17 @@ test.each([
   expect(judge({ along: mm(along), height: mm(height), wall: lintel(kind) }).verdict).toBe(verdict)
 })
 
+// In a framed wall it stands on studs or a post beside the opening: 900 to 2300.
+test.each([
+  [900, 'ask'],
+  [899, 'trace first'],
+  [2300, 'ask'],
+  [2301, 'trace first'],
+])('beside a lintel of a stud wall, at %d: %s', (along, verdict) => {
+  const wall = { ...lintel('timber'), construction: 'timber-stud' }
+  expect(judge({ along: mm(along), height: mm(1100), wall }).verdict).toBe(verdict)
+})
+
 const window = {
   id: 'win',
   kind: 'window',
@@ -193,3 +204,23 @@ test('without a country nothing can be told of bands', () => {
 test('a place that is not known cannot be judged', () => {
   expect(keys(judge({ along: unknown('mm', ['x']) }))).toEqual(['holes.place-unknown'])
 })
+
+test('a hole of which only one position is known is refused where the band takes up all the other may be', () => {
+  const nowhere = { state: 'unknown', unit: 'mm', missing: ['units.w.hanging.plateHoleBelow'] } as never
+  // Over the socket, at whatever height: the hook-on edge of the plate need not be known for that.
+  const over = judge({ wall: withSocket, along: mm(1200), height: nowhere })
+  expect(over.verdict).toBe('refused')
+  expect(keys(over)).toContain('holes.in-accessory-vertical')
+  expect(judge({ wall: withSocket, along: mm(1300), height: nowhere }).verdict).toBe('ask')
+  expect(judge({ wall: withSocket, along: nowhere, height: up500() }).verdict).toBe('refused')
+  expect(judge({ wall: withSocket, along: nowhere, height: nowhere }).verdict).toBe('ask')
+})
+
+test('past the end of its wall a hole is refused, at whatever height', () => {
+  const nowhere = { state: 'unknown', unit: 'mm', missing: ['units.w.hanging.plateHoleBelow'] } as never
+  for (const along of [mm(-1), mm(100_000)]) {
+    expect(judge({ along }).verdict).toBe('refused')
+    expect(keys(judge({ along, height: nowhere }))).toContain('holes.off-the-wall')
+  }
+})
+const up500 = (): Figure => mm(500)

@@ -57,7 +57,7 @@ test.each<[string, Region, Partial<TypedUnit>, readonly (number | null)[]]>([
   ['a British tall unit: its height is not guessed', 'uk', { kind: 'tall' }, [null, 560, 18, 8, 50, 18]],
   ['a British wall unit: its height is not guessed', 'uk', { kind: 'wall' }, [null, 300, 18, 8, null, 18]],
   ['an island', 'uk', { kind: 'island' }, [720, null, 18, 8, null, 18]],
-  ['a space for an appliance', 'uk', { kind: 'appliance-space' }, [null, null, null, null, null, null]],
+  ['a space for an appliance', 'uk', { kind: 'appliance-space' }, [null, 560, null, null, null, null]],
   ['a continental base unit', 'continental', {}, [null, null, null, null, null, null]],
   [
     'a shimmed North American box',

@@ -1,8 +1,13 @@
+import { existsSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { z } from 'zod'
 import { MIGRATIONS, type Migration, migrate } from '../../../src/core/kitchen/migrations'
+import { parseKitchenText } from '../../../src/core/kitchen/parse-kitchen'
 import { type FileFormat, readValue } from '../../../src/core/kitchen/read-file'
 import { VERSION } from '../../../src/core/kitchen/schema'
+import { workThrough } from '../../../src/core/plan/entry'
+import { ROOT } from '../../support/root'
 
 /** An invented format whose third version calls "wide" what was "breadth", then "width". */
 const steps: readonly Migration[] = [
@@ -20,6 +25,40 @@ const planted: FileFormat<typeof schema> = {
 
 test('every step of the kitchen file is there, one for each version but the last', () => {
   expect(MIGRATIONS.map(({ from }) => from)).toEqual(Array.from({ length: VERSION - 1 }, (_, i) => i + 1))
+})
+
+/** One whole kitchen of each version, as people have saved it: never written anew when the format changes. */
+const oldFile = (version: number): string =>
+  join(ROOT, `tests/core/kitchen/old-files/v${version}.dryrun.json`)
+
+test.each(Array.from({ length: VERSION }, (_, i) => i + 1))(
+  'a kitchen saved in version %i is read and planned, and holds what it held',
+  (version) => {
+    expect(existsSync(oldFile(version))).toBe(true)
+    const text = readFileSync(oldFile(version), 'utf8')
+    const saved = JSON.parse(text) as {
+      readonly version: number
+      readonly name: string
+      readonly units: readonly object[]
+    }
+    expect(saved.version).toBe(version)
+    const read = parseKitchenText(text)
+    expect(read.ok ? [] : read.error).toEqual([])
+    if (!read.ok) return
+    expect(read.value.file).toMatchObject({ version: VERSION, name: saved.name })
+    expect(read.value.kitchen.units.length).toBe(saved.units.length)
+    expect(workThrough(read.value.file).kind).toBe('plan')
+  },
+)
+
+test('a kitchen of a newer version is refused in plain words, however much of it could be read', () => {
+  const newer = { ...(JSON.parse(readFileSync(oldFile(1), 'utf8')) as object), version: VERSION + 1 }
+  const read = parseKitchenText(JSON.stringify(newer))
+  expect(read).toMatchObject({ ok: false, error: [{ kind: 'newer-version', path: 'version' }] })
+  if (read.ok) return
+  expect(read.error[0]?.message).toBe(
+    `This file was made by a newer version (${VERSION + 1}; this one reads up to ${VERSION}). Nothing was changed.`,
+  )
 })
 
 test('a file is brought up step by step, and the one given stays as it was', () => {

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
 import { liftOf } from '../../../src/core/lifting/lifting'
 import { regionPack } from '../../../src/core/region/region'
+import { say } from '../../../src/core/words/say'
 import {
   baseUnit,
   exact,
@@ -201,4 +202,16 @@ test('where the country is not known the filter is the same', () => {
   const position = positions[0]
   if (position === undefined) throw new Error('no unit')
   expect(liftOf(position, kitchen, null).lift).toEqual(liftOf(position, kitchen, regionPack('uk')).lift)
+})
+
+// The figure alone would allow it: what is wrong with it is that nobody is left to hold on, and that is what is said.
+test('a light unit that one may not put up alone is not said to be too heavy', () => {
+  const words = (mass: number, unit: typeof wallUnit | typeof tallUnit): string =>
+    lift(weighing(unit, mass), [man('a')])
+      .findings.map((f) => say(f.say))
+      .join(' ')
+  expect(words(8, wallUnit)).toContain('Hanging wall unit 1, 8 kg, is not for one person')
+  expect(words(10, tallUnit)).toContain('is not for one person, though one end weighs only 5 kg')
+  expect(words(8, wallUnit) + words(10, tallUnit)).not.toContain('over the published figure')
+  expect(words(10.1, wallUnit)).toContain('over the published figure for this crew, 10 kg')
 })

@@ -248,6 +248,20 @@ describe('geometry', () => {
     expect(ids.indexOf('place:b1')).toBeGreaterThan(ids.indexOf('restrain:t1'))
   })
 
+  test('an island waits for the line itself, for no wall carries its height', () => {
+    const island = base('i1', 'a', 600, 600, { kind: 'island', standOff: 1200 })
+    const plan = planOf({
+      ...workKitchen(),
+      units: [island],
+      rails: [],
+      appliances: [],
+      finishing: [],
+      worktops: [],
+    })
+    const reason = plan.reasons.find((r) => r.id === 'strike:line < level:i1: datum.line-before-marks')
+    expect(reason?.hard).toBe(true)
+  })
+
   test('where geometry proves a habit, the habit says so', () => {
     const { context } = contextOf({
       ...workKitchen(),

@@ -176,7 +176,7 @@ describe('a whole kitchen', () => {
   })
 
   test('or no different at all', () => {
-    const [a, b] = ['set-out-heights:a', 'set-out-heights:b']
+    const [a, b] = ['trace:a', 'trace:b']
     const [first, then] = ids.indexOf(a) < ids.indexOf(b) ? [a, b] : [b, a]
     expect(whatIf(replan, plan, first, then).kind).toBe('equal')
   })

@@ -52,6 +52,22 @@ describe('a base unit', () => {
     expect(lift).toMatchObject({ from: { z: FINAL + 8 }, to: { z: FINAL + 38 } })
     expect(carry).toMatchObject({ to: { x: 1000, y: 0, z: FINAL + 38 } })
   })
+  test('is not brought into the floor it is to stand on; a little is let pass, and told', () => {
+    const raised = (by: number) => ({ ...room, floorHighUnder: () => FINAL + by })
+    const inIt = candidatePaths([aBase('b', pose(1000, 0, FINAL))], raised(50), { misfit: 40 })
+    expect(inIt.trapped).toMatchObject([{ where: 'in-place', say: { values: { thing: 'floor', by: 50 } } }])
+    const alittle = candidatePaths([aBase('b', pose(1000, 0, FINAL))], raised(30), { misfit: 40 })
+    expect(alittle.trapped).toEqual([])
+    expect(alittle.overlaps).toEqual([{ unit: 'b', with: { kind: 'floor', id: 'floor' }, by: 30 }])
+    const standing = candidatePaths([aBase('b', pose(1000, 0, FINAL))], raised(0.5))
+    expect([standing.trapped, standing.overlaps]).toEqual([[], []])
+  })
+  test('floor that is only guessed does not keep it out, and is told', () => {
+    const guessed = { ...room, floorHighUnder: () => FINAL + 300, floorReadUnder: () => FLOOR }
+    const ways = candidatePaths([aBase('b', pose(1000, 0, FINAL))], guessed)
+    expect([ways.trapped, ways.overlaps]).toEqual([[], []])
+    expect(ways.guessedFloor).toEqual([{ unit: 'b', by: 300 }])
+  })
   test('under a window board 20 over it: lifted 10 instead', () => {
     const board = block('board', { x: 900, y: 0, width: 900, depth: 200 }, FINAL + 740, FINAL + 770)
     const path = only([aBase('b', pose(1000, 0, FINAL))], { ...room, obstacles: [board] })

@@ -3,6 +3,7 @@ import { type Figure, hasValue, known, unknown } from '../../../src/core/figure'
 import {
   diagonalOf,
   type LegsWhileTilting,
+  leastWithLegsOn,
   legsInThePlan,
   type StandUpInput,
   standUpNeed,
@@ -169,6 +170,15 @@ describe('legs', () => {
     const low = standUpPlan(tall(2150, 580, 2100, { legs: legs(100, 60, null) }))
     expect(low.plan.fits).toBe('no')
     expect(valueOf(low.plan.needed)).toBeCloseTo(2256.9, 1)
+  })
+  test('least height with legs on: blocks no higher than they are, over the side that needs least', () => {
+    // 2226.9 over the back, 100 of blocks and 10 for hands; legs of 8 are shorter than the usual blocks of 20.
+    const least = (shortest: number, maySwing: boolean | null = null) =>
+      leastWithLegsOn(tall(2150, 580, 2400, { legs: legs(shortest, 60, maySwing) }))
+    expect(valueOf(least(100) ?? mm(0))).toBeCloseTo(2336.9, 1)
+    expect(valueOf(least(8) ?? mm(0))).toBeCloseTo(2256.9, 1)
+    expect(least(100, true)).toBeNull()
+    expect(leastWithLegsOn(tall(2150, 580, 2400))).toBeNull()
   })
   test('short legs and none', () => {
     const short = standUpPlan(tall(2150, 580, 2400, { legs: legs(8, 60, null) }))

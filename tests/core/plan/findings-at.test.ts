@@ -66,7 +66,7 @@ describe('what holds the work', () => {
 
 describe('where a finding is looked at', () => {
   test('at the step it stops, else at the work it bears on', () => {
-    expect(operationOf(plan, finding('trace-first:a'))?.id).toBe('stand-up:tall-1')
+    expect(operationOf(plan, finding('trace-first:a'))?.id).toBe('fit-nogging:a.nogging-1')
     expect(operationOf(plan, finding('hole-refused:rail.rail-1.a-s4'))?.id).toBe('drill-rail:rail-1')
     expect(operationOf(plan, finding('lift-over-filter:worktop-a'))?.id).toBe('worktop:worktop-a')
     expect(operationOf(plan, finding('assumed-figures:kitchen'))).toBeUndefined()

@@ -30,7 +30,7 @@ const danger = (about: string, more: Partial<Finding> = {}): Finding => ({
 })
 
 const stopped = (findings: readonly Finding[]) =>
-  withHoldPoints(order, findings).flatMap((o) =>
+  withHoldPoints(order, findings, []).flatMap((o) =>
     o.stops.length === 0 ? [] : [[o.id, o.holdPoint, ...o.stops]],
   )
 

@@ -54,3 +54,20 @@ test('with a reading open over its place, whether it can be stood up there is no
   expect(told(plan)).toContain('ask stand-up-not-known:tall-2')
   expect(told(plan).some((id) => id.includes('tall-1'))).toBe(false)
 })
+
+/**
+ * A larder of 2230 × 600 × 580 on legs that wind in to 110: with them on it needs √(2230² + 580²) = 2304.19, 110 of blocks
+ * and 10 for hands, 2424.19 known to 1.11; with them off 2334.19. Its neighbour, 430 wide, needs 2391.08 with them on.
+ */
+test('where there is height only with its legs off, that is said', () => {
+  const larders = kitchenOf('43-over-the-narrow-side')
+  const under = (up: number) => {
+    const ceiling = (larders.ceiling ?? []).map((one) => ({ ...one, height: { up } }))
+    const outcome = workThrough({ ...larders, ceiling })
+    if (outcome.kind !== 'plan') throw new Error('no plan')
+    return told(outcome.plan)
+  }
+  // The ceiling is read to 0.5 and the floor to 0.5: 2422.0 are too low by 2.19 ± 2.11, 2422.1 by less than they are known to.
+  expect(under(1422)).toEqual(['warn stand-up-legs-off:tall-2'])
+  expect(under(1422.1)).toEqual([])
+})

@@ -166,7 +166,9 @@ describe('on the wall', () => {
     expect(marked).toHaveLength(samplePlan.holes.length)
     expect(new Set(marked.map((h) => h.state))).toEqual(new Set(['marked']))
     const drilling = at('drill-rail:rail-1').holes
-    expect(drilling.filter((h) => h.state === 'drilled' && h.isNow)).toHaveLength(4)
+    expect(drilling.filter((h) => h.state === 'marked' && h.isNow)).toHaveLength(4)
+    const done = at('drill-rail:rail-1', 1).holes
+    expect(done.filter((h) => h.state === 'drilled' && h.isNow)).toHaveLength(4)
     const end = standingAt(samplePlan, samplePlan.operations.length, 1).holes
     expect(end.find((h) => h.hole.verdict === 'refused')?.state).toBe('marked')
   })

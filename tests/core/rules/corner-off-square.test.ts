@@ -9,6 +9,16 @@ import { tryRule } from '../../support/rule-trial'
 
 // The corner of Hall partition and Garden wall, by 900, 1 200 and 1 505 mm: 90.4 degrees. Fronts 560 + 19 = 579 mm out meet
 // 579 / tan 45.2 = 575 mm from it. Base unit 4 begins at 640: its filler has to be 65 mm wide.
+const lengths = (across: number) =>
+  ({
+    set: 'walls.a.cornerRight',
+    to: {
+      angle: { value: 90, pm: 0.1 },
+      thisLeg: { value: 900, pm: 0.5 },
+      nextLeg: { value: 1200, pm: 0.5 },
+      across: { value: across, pm: 0.5 },
+    },
+  }) as const
 const filler = (to: number) => ({ set: 'finishing.filler-corner-b.width', to }) as const
 
 tryRule('corner-off-square', [
@@ -19,6 +29,15 @@ tryRule('corner-off-square', [
     weight: 'warn',
     about: ['base-4', 'filler-corner-b'],
     says: ['65 mm', '50 mm'],
+  },
+  {
+    // Three lengths read to 0.5 are good to 0.095 degrees; the typed angle to 0.1. 1 502 across make it 90.16, 1 503 90.24.
+    what: 'a typed angle that its three lengths deny',
+    inside: [lengths(1502)],
+    outside: [lengths(1503)],
+    weight: 'ask',
+    about: ['a', 'b'],
+    says: ['90.2 ± 0.1°', 'cannot both be right'],
   },
 ])
 

@@ -28,10 +28,30 @@ test('900, 1200, 1500 is square, as well as the three lengths are known', () => 
   expect(angle.from).toEqual(['across', 'nextLeg', 'thisLeg'].map((leg) => `walls.a.cornerRight.${leg}`))
 })
 
-test('a typed angle goes before the three lengths', () => {
+test('a typed angle goes before three lengths that may say the same', () => {
+  // cos = (900² + 1200² − 1496²) ÷ 2160000: 89.68.
   const angle = cornerOf({ angle: 89.6, thisLeg: 900, nextLeg: 1200, across: 1496 })
   expect(hasValue(angle) && angle.value).toBe(89.6)
   expect(angle.from).toEqual(['walls.a.cornerRight.angle'])
+})
+
+// 900, 1200 and 1495 make 89.603, known to 0.096 where the tape is good to 0.5; 90 to 0.1 is 0.397 from it.
+test('three lengths go before a typed angle that is another, and that is what they differ by', () => {
+  const pm = (value: number) => ({ value, pm: 0.5 })
+  const corner = (angle: number, across = 1495) => ({
+    angle: { value: angle, pm: 0.1 },
+    thisLeg: pm(900),
+    nextLeg: pm(1200),
+    across: pm(across),
+  })
+  const used = (typed: object) => {
+    const angle = cornerOf(typed)
+    return hasValue(angle) ? angle.value : null
+  }
+  expect(used(corner(90))).toBeCloseTo(89.603, 3)
+  expect(used(corner(89.799))).toBeCloseTo(89.603, 3)
+  expect(used(corner(89.797))).toBe(89.797)
+  expect(used(corner(270))).toBeCloseTo(270.397, 3)
 })
 
 test('with one length missing that length is asked for; with none, the angle', () => {

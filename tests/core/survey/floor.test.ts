@@ -207,3 +207,16 @@ test('readings that may all lie on one line say nothing beside it', () => {
     missing: ['floor.readings'],
   })
 })
+
+// A fourth reading at f3 that is 8 lower: between them it is not known which is right, and f3 comes first.
+test('two readings of one place: the first counts, and the plane is laid through both', () => {
+  const survey = floorOf([...THREE, readingOf('f4', 'a', 0, 1000, 1012)])
+  expect(plain(floorAt(survey, 0, 1000))).toBe(-1004)
+  // Half-way between the two over that place: −1008, 8 below f1.
+  expect(survey.plane).toMatchObject({ a: -1000, b: -0.01, c: 0.008 })
+  expect(survey.findings.map(({ id }) => id)).toEqual(['floor-step:f3+f4'])
+})
+
+test('the same height read twice is no finding', () => {
+  expect(floorOf([...THREE, readingOf('f4', 'a', 0, 1000, 1004)]).findings).toEqual([])
+})

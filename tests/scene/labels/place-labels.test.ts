@@ -1,6 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { crosses, overlap, placeLabels, type Wanted } from '../../../src/scene/labels/place-labels'
+import {
+  crosses,
+  type Level,
+  overlap,
+  placeLabels,
+  type Wanted,
+} from '../../../src/scene/labels/place-labels'
 
 const bounds = { x: 0, y: 0, width: 800, height: 600 }
 const label = (id: string, x: number, y: number, more: Partial<Wanted> = {}): Wanted => ({
@@ -74,5 +80,85 @@ describe('where a text goes', () => {
     const on = label('a', 400, 300, { mindsLines: true, isFixed: true })
     expect(placeLabels([on], bounds, [], [own])).toHaveLength(1)
     expect(placeLabels([on], bounds, [], [{ ...own, of: 'b' }])[0]?.y).not.toBe(292)
+  })
+})
+
+describe('names of levels', () => {
+  const level = (id: string, z: number, y: number, from: number, to: number, slope = 0): Wanted => {
+    const at = (x: number) => ({ x, y: y + slope * (x - 400) })
+    const line: Level['line'] = { from: at(from), to: at(to), of: id }
+    return {
+      ...label(id, 0, 0, { likes: 'above', mindsLines: true, hasLeader: true }),
+      anchors: [0.9, 0.7, 0.5, 0.3, 0.1].map((f) => at(from + f * (to - from))),
+      level: { wall: 'w', z, line, within: [0, 800], ends: [at(to), at(from)] },
+    }
+  }
+  const lines = (all: readonly Wanted[]) => all.flatMap((w) => w.level?.line ?? [])
+  const placed = (all: readonly Wanted[]) => placeLabels(all, bounds, [], lines(all))
+
+  test('three lines close together are named in their order, whichever is asked for first', () => {
+    const three = [
+      level('top', 300, 300, 200, 600, 0.2),
+      level('middle', 290, 310, 200, 420, 0.2),
+      level('low', 280, 320, 210, 380, 0.2),
+    ]
+    for (const order of [three, [...three].reverse(), [1, 0, 2].map((i) => three[i] as Wanted)]) {
+      const sorted = [...placed(order)].sort((a, b) => a.y - b.y)
+      expect(sorted.map((p) => p.id)).toEqual(['top', 'middle', 'low'])
+    }
+  })
+
+  test('a name never stands beyond another line, and is left out rather than that', () => {
+    const far = { ...level('top', 300, 300, 0, 800), height: 40 }
+    const [between, low] = [
+      { ...level('between', 290, 310, 0, 800), height: 40 },
+      level('low', 280, 320, 0, 800),
+    ]
+    const all = placed([far, between, low])
+    expect(all.map((p) => p.id).sort()).toEqual(['low', 'top'])
+    expect((all.find((p) => p.id === 'top')?.y ?? 0) + 40).toBeLessThanOrEqual(300)
+    expect(all.find((p) => p.id === 'low')?.y).toBeGreaterThanOrEqual(320)
+  })
+
+  test('one beside the end of its line has a leader to it, which crosses no other', () => {
+    const above = level('above', 300, 306, 100, 700)
+    const own = level('own', 290, 316, 100, 400)
+    const under = level('under', 280, 326, 100, 380)
+    const [p] = placed([above, own, under]).filter((l) => l.id === 'own')
+    expect(p?.leader?.from).toEqual({ x: 400, y: 316 })
+    expect(p?.y).toBeGreaterThan(306)
+  })
+
+  test('a line that is drawn with no name keeps names on their side too', () => {
+    const own = level('own', 290, 310, 0, 800)
+    const other = level('other', 300, 305, 0, 800).level as Level
+    const y = (unnamed: readonly Level[]) => placeLabels([own], bounds, [], [], 3, unnamed)[0]?.y ?? 0
+    expect(y([])).toBeLessThan(305)
+    expect(y([other])).toBeGreaterThan(305)
+  })
+
+  const many = fc.array(
+    fc.record({
+      z: fc.integer({ min: 0, max: 30 }),
+      from: fc.integer({ min: 0, max: 300 }),
+      long: fc.integer({ min: 60, max: 500 }),
+    }),
+    { minLength: 2, maxLength: 7 },
+  )
+  test('whatever lines there are, names keep their order', () => {
+    fc.assert(
+      fc.property(many, fc.double({ min: -0.4, max: 0.4, noNaN: true }), (all, slope) => {
+        const wanted = all.map(({ z, from, long }, i) =>
+          level(String(i), z * 10, 450 - z * 10, from, from + long, slope),
+        )
+        const found = placed(wanted)
+        for (const a of found)
+          for (const b of found) {
+            const [za, zb] = [all[Number(a.id)]?.z ?? 0, all[Number(b.id)]?.z ?? 0]
+            if (za > zb) expect(a.y).toBeLessThan(b.y)
+          }
+      }),
+      { numRuns: 100 },
+    )
   })
 })

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { standingAt } from '../../../src/core/plan/standing-at'
-import { makeViews } from '../../../src/scene/camera/views'
+import { makeViews } from '../../../src/core/views/views'
 import { labelsOf } from '../../../src/scene/labels/labels-of'
 import { NARROW, thinnedOut } from '../../../src/scene/labels/thin-out'
 import { planOf } from '../../support/kitchens'

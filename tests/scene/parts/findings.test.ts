@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import { letteredFindings } from '../../../src/core/plan/findings-at'
 import { standingAt } from '../../../src/core/plan/standing-at'
+import { roomShape } from '../../../src/core/views/room-shape'
+import { makeViews } from '../../../src/core/views/views'
 import { viewOfSpot } from '../../../src/scene/camera/look-at'
-import { makeViews } from '../../../src/scene/camera/views'
 import { flagsOf } from '../../../src/scene/labels/flags-of'
 import { findingSpots } from '../../../src/scene/parts/findings'
-import { roomShape } from '../../../src/scene/room-shape'
 import { partsIn } from '../../../src/scene/sketch'
 import { sketchScene } from '../../../src/scene/sketch-scene'
 import { planOf } from '../../support/kitchens'
@@ -74,7 +74,7 @@ describe('a finding is drawn at its place', () => {
     const now = standing('stand-up:tall-1')
     const found = { lettered: letteredFindings(plan, now.operation, null), open: null }
     const { still, moving } = sketchScene(plan, now, room, new Set(), false, found)
-    expect(partsIn([still])).toContain('finding:trace-first:a')
+    expect(partsIn([still])).toContain('finding:hole-past-50:a')
     expect(partsIn([still])).not.toContain('finding:lift-over-filter:tall-1')
     expect(moving === null ? [] : partsIn([moving.sketch])).toContain('finding:lift-over-filter:tall-1')
   })
@@ -88,13 +88,13 @@ describe('a finding is drawn at its place', () => {
 describe('flags', () => {
   test('one for each finding, lettered in the order of the list, the open one among them', () => {
     const other = 'socket-behind:dishwasher-socket+dishwasher-space'
-    const flags = flagsOf(spots('restrain:tall-1', other), other, (rule) => `words of ${rule}`)
+    const flags = flagsOf(spots('restrain:tall-1', other), other)
     expect(flags.map((f) => f.letter)).toEqual(['A', 'B', 'C'])
     expect(flags.map((f) => f.isOpen)).toEqual([false, false, true])
     expect(flags[0]).toMatchObject({
       finding: 'hole-past-50:a',
       isGrave: true,
-      words: 'words of hole-past-50',
+      words: 'Holes deep enough to meet any cable',
     })
   })
 })

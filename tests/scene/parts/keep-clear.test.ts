@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { standingAt } from '../../../src/core/plan/standing-at'
+import { roomShape } from '../../../src/core/views/room-shape'
 import { clearRings } from '../../../src/scene/parts/keep-clear'
-import { roomShape } from '../../../src/scene/room-shape'
 import { sampleIndex, samplePlan } from '../../support/sample-plan'
 
 test('areas to keep clear stop at the walls they reach', () => {

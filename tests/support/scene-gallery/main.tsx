@@ -6,10 +6,11 @@ import '@fontsource-variable/atkinson-hyperlegible-mono'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import type { Plan } from '../../../src/core/plan/types'
-import { roundedAspect, viewsOf } from '../../../src/scene/camera/views'
+import { roundedAspect, viewsOf } from '../../../src/core/views/views'
 import { partAt } from '../../../src/scene/ids'
 import { type SceneReady, Walkthrough, type WalkthroughProps } from '../../../src/scene/Walkthrough'
 import { samplePlan } from '../sample-plan'
+import { type Frames, meanFrame, plainFrames } from './plain'
 
 export type Shown = SceneReady & { readonly seen: unknown; readonly eye: unknown; readonly target: unknown }
 export type Show = (id: string, t: number, more?: Partial<WalkthroughProps>) => Promise<Shown>
@@ -22,6 +23,11 @@ declare global {
     galleryPlan?: Plan
     show?: Show
     countParts?: CountParts
+    /** Time of a frame of ours in motion, and of the same triangles drawn by three.js alone. */
+    frameTimes?: (
+      id: string,
+      n: number,
+    ) => Promise<{ readonly ours: number; readonly drawn: number; readonly plain: Frames }>
   }
 }
 
@@ -72,4 +78,23 @@ window.countParts = () => {
     if (name !== undefined) counts[name] = (counts[name] ?? 0) + 1
   }
   return counts
+}
+
+window.frameTimes = async (id, n) => {
+  const plan = window.galleryPlan ?? samplePlan
+  const index = plan.operations.findIndex((o) => o.id === id)
+  await window.show?.(id, 0, { reducedMotion: false })
+  const frameNow = () => Number(document.querySelector<HTMLElement>('.scene')?.dataset['frame'] ?? 0)
+  const before = frameNow()
+  const ours = await meanFrame(n, (at) =>
+    root.render(
+      <StrictMode>
+        <Walkthrough key="same" plan={plan} index={index} t={at / (n + 5)} reducedMotion={false} />
+      </StrictMode>,
+    ),
+  )
+  const drawn = frameNow() - before
+  root.render(null)
+  const plain = await plainFrames(plan, id, [place.clientWidth, place.clientHeight], n)
+  return { ours, drawn, plain }
 }

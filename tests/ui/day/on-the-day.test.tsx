@@ -60,6 +60,8 @@ test('a level and a packer become turns of a named screw', async () => {
   const shown = await at('level:wall-3')
   expect(shown.element.querySelector('.told')).toBeNull()
   await shown.click('Right end low')
+  // The right end is low, so the bubble is seen on the left.
+  expect(shown.element.querySelector('.vial svg')?.getAttribute('aria-label')).toContain('to the left')
   // 1 mm in 600, over the way between the hangers, at 1.25 mm a turn.
   expect(shown.element.querySelector('.told')?.textContent).toBe('¾ turn')
   expect(shown.text()).toContain('Right hanger, height screw (the lower one), up')

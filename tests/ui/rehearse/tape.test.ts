@@ -33,12 +33,13 @@ describe('the tape', () => {
   })
 })
 
-test('keys: arrows step, Home and End go to the ends; only the tape takes up and down', () => {
-  expect(['ArrowRight', 'ArrowLeft', 'Home', 'End', 'ArrowUp', 'x'].map((k) => stepTarget(k, 5, 20))).toEqual(
-    [6, 4, 0, 19, undefined, undefined],
-  )
-  expect(['ArrowUp', 'ArrowDown', 'PageUp', 'PageDown'].map((k) => tapeTarget(k, 12, 20))).toEqual([
-    13, 11, 22, 2,
+test('keys: anywhere the arrows step; only the tape takes up and down, pages and both ends', () => {
+  expect(['ArrowRight', 'ArrowLeft'].map((k) => stepTarget(k, 5))).toEqual([6, 4])
+  const others = ['Home', 'End', 'PageUp', 'PageDown', 'ArrowUp', 'ArrowDown', 'x']
+  expect(others.filter((k) => stepTarget(k, 5) !== undefined)).toEqual([])
+  expect(['ArrowRight', 'ArrowLeft', ...others].map((k) => tapeTarget(k, 12, 20))).toEqual([
+    ...[13, 11, 0, 19, 22, 2, 13, 11],
+    undefined,
   ])
 })
 

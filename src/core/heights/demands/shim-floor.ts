@@ -2,6 +2,7 @@ import { factId } from '../../kitchen/fact-id'
 import { message } from '../../message'
 import { citing } from '../../survey/sum'
 import { footName } from '../../units/foot-name'
+import { footPlace } from '../footings'
 import { type DemandRule, demand, geometry } from './demand'
 
 const packedUp = geometry('a box on shims can be packed up and never down')
@@ -10,19 +11,20 @@ const packedUp = geometry('a box on shims can be packed up and never down')
 export const shimFloor: DemandRule = ({ standing, nameOf }) =>
   standing
     .filter(({ on }) => on === 'its-corners')
-    .flatMap(({ id, underside, footings }) =>
-      footings.map(({ id: corner, floor }) =>
-        demand('shim-floor', {
+    .flatMap(({ id, position, underside, footings }) =>
+      footings.map((footing) => {
+        const { id: corner, floor } = footing
+        return demand('shim-floor', {
           subject: `${id}.${corner}`,
           of: underside,
           min: citing(floor, [factId('units', id, 'stands')]),
           because: message('heights.shim-floor', {
             unit: nameOf(id),
-            corner: footName(corner),
+            corner: footName(corner, footPlace(position, footing)),
             floor,
           }),
           basis: packedUp,
           about: [id, `${id}.${corner}`],
-        }),
-      ),
+        })
+      }),
     )

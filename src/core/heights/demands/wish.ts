@@ -18,13 +18,20 @@ function limitsOf(context: HeightsContext, one: HeightWish): readonly Demand[] {
   const limit = (height: HeightPosition | undefined) =>
     height === undefined ? null : heightWished(context, one, height)
   const [min, max] = [limit(one.min), limit(one.max)]
-  const key = min === null ? 'heights.wish.max' : max === null ? 'heights.wish.min' : 'heights.wish.between'
+  const key = wishKey(min, max)
   const because = message(key, {
     height: heightWords(one.of),
     ...(min === null ? {} : { min }),
     ...(max === null ? {} : { max }),
   })
   return [demand('wish', { subject: one.id, of: one.of, min, max, because, basis: wished, about: [one.id] })]
+}
+
+function wishKey(min: Figure | null, max: Figure | null): string {
+  if (min === null) return 'heights.wish.max'
+  if (max === null) return 'heights.wish.min'
+  const isOne = hasValue(min) && hasValue(max) && min.value === max.value
+  return isOne ? 'heights.wish.at' : 'heights.wish.between'
 }
 
 /** A height above the floor is wished at a place; without one it cannot be told. */

@@ -1,4 +1,5 @@
 import { type Figure, hasValue, valueOf } from '../../figure'
+import { STRENGTH_CLASSES } from '../../trade/strength-classes'
 import { type JsonPath, type Problem, placeIn } from '../problem'
 import type { Kitchen, Wall } from '../schema'
 
@@ -58,10 +59,23 @@ function tooThin(kitchen: Kitchen, wall: Wall, index: number): readonly Problem[
   return [{ kind: 'contradiction', path: placeIn(kitchen, ['walls', index, 'thickness']), message, mend }]
 }
 
+/** A density that is more than the characteristic one of its class is what such timber weighs on average. */
+function meanDensity(kitchen: Kitchen, wall: Wall, index: number): readonly Problem[] {
+  const { grade, density } = wall.studTimber
+  if (grade === null || grade === 'other' || !hasValue(density)) return []
+  const { characteristic, mean } = STRENGTH_CLASSES[grade]
+  if (density.value <= characteristic) return []
+  const message = `The density entered for ${grade} is ${density.value} kg/m³; its characteristic density is ${characteristic}. ${grade} weighs ${mean} on average, and the average gives too much.`
+  const mend = 'Enter the characteristic density, or leave it out: the strength class says it.'
+  const path = placeIn(kitchen, ['walls', index, 'studTimber', 'density'])
+  return [{ kind: 'contradiction', path, message, mend }]
+}
+
 /** Pairs of figures of which one cannot be while the other is. */
 export function contradictions(kitchen: Kitchen): readonly Problem[] {
   return [
     ...ranges(kitchen).flatMap((range) => upsideDown(kitchen, range)),
     ...kitchen.walls.flatMap((wall, index) => tooThin(kitchen, wall, index)),
+    ...kitchen.walls.flatMap((wall, index) => meanDensity(kitchen, wall, index)),
   ]
 }

@@ -78,9 +78,15 @@ function toWallsAndLines(kitchen: Kitchen, { walls, lines }: Ids): readonly Refe
 }
 
 function toLines(kitchen: Kitchen, { lines }: Ids): readonly Reference[] {
-  return kitchen.floor.readings.flatMap((reading, i) =>
+  const readings = kitchen.floor.readings.flatMap((reading, i) =>
     hasValue(reading.drop) ? one(reading.line, ['floor', 'readings', i, 'line'], 'line', lines) : [],
   )
+  const carried = kitchen.lines.flatMap((line, i) =>
+    line.carried.flatMap((mark, j) =>
+      one(mark.line, ['lines', i, 'carried', j, 'line'], 'line before it', lines.slice(0, i)),
+    ),
+  )
+  return [...readings, ...carried]
 }
 
 function ofUnits(kitchen: Kitchen, { appliances, inARun }: Ids): readonly Reference[] {

@@ -5,10 +5,10 @@ import { because, geometry, practice, reason } from '../reason'
 import type { Work } from '../work'
 import type { OrderRule } from './rule'
 
-/** The floor is read before the heights that rest on it are marked, and before legs are wound to it. */
+/** The floor is read before the heights that rest on it are marked, and before legs are wound or boxes shimmed to it. */
 export const floorBeforeHeights: OrderRule = (job, work) => [
   ...work.ofKind('set-out-heights').flatMap((operation) => heights(job, work, operation)),
-  ...job.units.flatMap((unit) => legs(work, unit)),
+  ...job.units.flatMap((unit) => [...legs(work, unit), ...shims(work, unit)]),
 ]
 
 const onFloor = (id: string) => id.startsWith('floor.readings.')
@@ -52,5 +52,26 @@ function legs(work: Work, unit: FittedUnit): readonly OrderReason[] {
     }),
     facts: [`units.${unit.id}`],
     figures: unit.plan.legs.flatMap((leg) => [leg.floor, leg.extension]),
+  })
+}
+
+function shims(work: Work, unit: FittedUnit): readonly OrderReason[] {
+  const all = unit.plan.shims ?? []
+  const [first] = all
+  if (first === undefined) return []
+  return reason({
+    before: work.get('read-floor:room'),
+    after: work.get(`level:${unit.id}`),
+    kind: 'datum',
+    rule: 'floor-before-heights',
+    basis: geometry('a shim is as high as the carcass stands over the floor at its corner'),
+    because: because('floor-before-heights.shims', {
+      unit: unit.name,
+      corner: legName(unit, first),
+      floor: first.floor,
+      height: first.height,
+    }),
+    facts: [`units.${unit.id}`],
+    figures: all.flatMap(({ floor, height }) => [floor, height]),
   })
 }

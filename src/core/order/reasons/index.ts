@@ -31,6 +31,7 @@ import type { OrderRule } from './rule'
 import { securedBeforeFronts } from './secured-before-fronts'
 import { securedBeforeHoldPoint } from './secured-before-hold-point'
 import { securedBeforeLoaded } from './secured-before-loaded'
+import { sinkBeforeMachine } from './sink-before-machine'
 import { snagLast } from './snag-last'
 import { studsBeforeHoles } from './studs-before-holes'
 import { supplyRestored } from './supply-restored'
@@ -79,6 +80,7 @@ export const ORDER_RULES: readonly OrderRule[] = [
   plinthAfterConnect,
   tradeBeforeConnect,
   supplyRestored,
+  sinkBeforeMachine,
   snagLast,
   traceWhileLive,
   tallBeforeWall,

@@ -2,20 +2,44 @@ import type { Figure } from '../../figure'
 import type { MessageValue } from '../../message'
 import type { Job } from '../../operations/job'
 import { wallRound } from '../../operations/neighbours'
-import { type Outward, outwardPairs, startFloor } from '../../operations/runs'
+import { type Outward, outwardPairs, type SharedStart, sharedStarts, startFloor } from '../../operations/runs'
 import type { Operation, OrderReason } from '../../plan/types'
 import { because, practice, reason } from '../reason'
+import type { Work } from '../work'
 import type { OrderRule } from './rule'
 
 const COST = 15
 
 /** Along a run one unit comes after the other, outward from where it begins, and each is levelled to the one before it. */
-export const outwardAlongRun: OrderRule = (job, work) =>
-  outwardPairs(job).flatMap((pair) => [
+export const outwardAlongRun: OrderRule = (job, work) => [
+  ...outwardPairs(job).flatMap((pair) => [
     // The corner unit before its neighbours is a rule of its own.
     ...(pair.corner ? [] : outward(job, work.move(pair.from.id), work.move(pair.to.id), pair)),
     ...outward(job, work.get(`level:${pair.from.id}`), work.get(`level:${pair.to.id}`), pair),
-  ])
+  ]),
+  ...sharedStarts(job).flatMap((shared) => afterBoth(work, shared)),
+]
+
+/** The second of two units on one highest floor stands level before what lies beyond the first of them is set. */
+function afterBoth(work: Work, { shares, to, pair }: SharedStart): readonly OrderReason[] {
+  const floor = startFloor(pair)
+  return reason({
+    before: work.get(`level:${shares.id}`) ?? work.move(shares.id),
+    after: work.move(to.id),
+    kind: 'practice',
+    rule: 'outward-along-run',
+    basis: practice(BASIS['high-point']),
+    because: because('outward-along-run.shared-high-point', {
+      unit: to.name,
+      other: shares.name,
+      start: pair.startAt.name,
+      ...(floor === undefined ? {} : { floor }),
+    }),
+    facts: [`units.${shares.id}`, `units.${to.id}`, `units.${pair.startAt.id}`],
+    figures: pair.by,
+    cost: COST,
+  })
+}
 
 /** Where the two of a pair meet, along the wall of the second. */
 export function meetsAt(job: Job, { from, to }: Outward): Figure {

@@ -1,3 +1,4 @@
+import { isHungByHoles } from '../../operations/connect'
 import type { Job } from '../../operations/job'
 import { isElectrical } from '../../operations/make-safe'
 import type { OrderReason } from '../../plan/types'
@@ -10,9 +11,10 @@ import type { OrderRule } from './rule'
 
 const offUntilTheLast = practice('nothing is switched on while there is still a hole to drill in these walls')
 
-/** The supply comes back after the last hole, and before whatever needs it. */
+/** The supply comes back after the last hole, those of a hood among them, and before whatever is tried as it is connected. */
 export const supplyRestored: OrderRule = (job, work) => [
   ...afterDrilling(job, work),
+  ...afterHoods(job, work),
   ...betweenOffAndHandOver(job, work),
   ...beforeAppliances(job, work),
 ]
@@ -34,6 +36,21 @@ function afterDrilling(job: Job, work: Work): readonly OrderReason[] {
       figures: holes.map((hole) => hole.depth),
     })
   })
+}
+
+/** A hood is hung, and its wires joined, by holes marked from its own sheet: while everything is still off. */
+function afterHoods(job: Job, work: Work): readonly OrderReason[] {
+  return job.kitchen.appliances.filter(isHungByHoles).flatMap((appliance) =>
+    reason({
+      before: work.get(`connect:${appliance.id}`),
+      after: work.get('restore-supply:room'),
+      kind: 'safety',
+      rule: 'supply-after-holes',
+      basis: offUntilTheLast,
+      because: because('supply-after-holes.no-hole-yet', { what: applianceSaid(appliance) }),
+      facts: [`appliances.${appliance.id}`, `appliances.${appliance.id}.kind`],
+    }),
+  )
 }
 
 /** Off before on again; and the room is handed over with its supply on. What it was made off for makes both. */
@@ -66,7 +83,8 @@ function betweenOffAndHandOver(job: Job, work: Work): readonly OrderReason[] {
 }
 
 function beforeAppliances(job: Job, work: Work): readonly OrderReason[] {
-  return job.kitchen.appliances.filter(isElectrical).flatMap((appliance) =>
+  const tried = job.kitchen.appliances.filter((a) => isElectrical(a) && !isHungByHoles(a))
+  return tried.flatMap((appliance) =>
     reason({
       before: work.get('restore-supply:room'),
       after: work.get(`connect:${appliance.id}`),

@@ -23,6 +23,8 @@ const SCREW_TROUBLES = {
     `On {wall} the screws for ${what} must bridge the gap behind the board. Only a stand-off fixing does that; none has been entered.`,
   'base-not-known': (what: string) =>
     `What is behind the face of {wall} has not been entered, and ${what} must hold in it. Add its layers, from the face inwards.`,
+  'hold-not-known': (what: string) =>
+    `How deep the screws for ${what} on {wall} must hold in {into} has not been entered. Until it is, nobody can tell whether {length} is long enough.`,
 } as const
 
 const screwWords: Readonly<Record<string, string>> = Object.fromEntries(
@@ -42,6 +44,12 @@ export const fixingsWords = {
   'fixings.knock-hollow': 'Find out what {wall} is made of. It sounds hollow, but is entered as masonry.',
   'fixings.flue-behind':
     '{wall} is a chimney breast. Use short fixings only: a long one goes through the flue or its liner.',
+  'fixings.over-hollow':
+    'Behind {unit} {wall} is hollow by {hollow}, {along} along it. Packed out by that, the screw has to be {needed}; it is {length}, {short} too short.',
+  'fixings.over-hollow-near':
+    'Behind {unit} {wall} is hollow by {hollow:pm}, {along} along it. Packed out by that, the screw has to be {needed:pm}; it is {length:pm}. Readings this near cannot tell: lay the straightedge again.',
+  'fixings.longer-through-packing':
+    'Buy the next length that is enough for the holes there. It makes no hole deeper, because the packing takes the rest.',
   'fixings.stud-not-confirmed':
     'The stud at {at} in {wall} is only supposed: one beep is not a stud. Find both its edges, or its screws.',
   'fixings.stud-not-confirmed.no-place':
@@ -59,12 +67,15 @@ export const fixingsWords = {
   'fixings.let-timber-in':
     'Let timber or board into {wall} behind the unit before it is closed, and enter where it lies.',
   'fixings.second-fixing-needs-timber':
-    '{unit} on {wall} has timber for {count} second fixings at {height:signed}; it needs two. Plasterboard does not carry it. Do not let go of it until there is timber behind it.',
+    '{unit} on {wall} needs two second fixings at {height:signed}; there is timber for {count} of them. Plasterboard does not carry it. Do not let go of it until there is timber behind it.',
   'fixings.second-fixing-needs-timber.unproved':
-    '{unit} on {wall} has timber for {count} second fixings at {height:signed}; it needs two. The stud at {at} is only supposed: prove it, and it may hold one. Do not let go of it until there is timber behind it.',
+    '{unit} on {wall} needs two second fixings at {height:signed}; there is timber for {count} of them. The stud at {at} is only supposed: prove it, and it may hold one. Do not let go of it until there is timber behind it.',
   'fixings.bracket-needs-timber': 'No stud lies behind {unit} on {wall} for its bracket.',
   'fixings.bracket-needs-timber.unproved':
     'No proved stud lies behind {unit} on {wall} for its bracket. The one at {at} is only supposed: prove it, and a bracket may go there.',
+  'fixings.rail-screw-needs-timber': 'No stud lies behind {unit} on {wall} for the screw through its rail.',
+  'fixings.rail-screw-needs-timber.unproved':
+    'No proved stud lies behind {unit} on {wall} for the screw through its rail. The one at {at} is only supposed: prove it, and a screw may go there.',
   'fixings.tall-not-restrained':
     '{unit} cannot be held back at its top on {wall}. Unheld, it tips when a door or an oven is opened.',
   'fixings.tall-not-restrained.unproved':

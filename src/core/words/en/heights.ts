@@ -40,6 +40,7 @@ export const heightsWords = {
   'heights.wish.min': 'Your wish: {height} not lower than {min:signed} from the line.',
   'heights.wish.max': 'Your wish: {height} not higher than {max:signed} from the line.',
   'heights.wish.between': 'Your wish: {height} from {min:signed} to {max:signed} from the line.',
+  'heights.wish.at': 'Your wish: {height} at {min:signed} from the line.',
   'heights.wish.equals': 'Your wish: {height} in line with the {other}.',
   'heights.struck':
     'The line for the {of} is on the wall, {height:signed} from the line. If it has to move, strike it again and rub the old one out.',
@@ -49,7 +50,9 @@ export const heightsWords = {
   'heights.heights-clash': 'These {count} cannot all be met. They miss by {by} mm: {demands}.',
   'heights.heights-clash.ask': 'Decide which of them gives way, or measure again.',
   'heights.preferred-height-given-up':
-    'This had to be given up, because something that must be left no room for it: {demand}.',
+    'This had to be given up, because something that must be left no room for it, or less than the readings are good for: {demand}.',
+  'heights.usual-height-given-up':
+    'Not kept here: {demand}. What must be leaves no room for it, or less than the readings are good for. Nobody wished it; it is what most kitchens have.',
   'heights.height-marginal':
     'The {height} has room only from {lowest} to {highest} mm from the line. That is less than the readings behind it are good for: {demands}.',
   'heights.height-marginal.ask': 'Measure again, more closely.',
@@ -57,6 +60,12 @@ export const heightsWords = {
     '{unit}, {foot} leg: there are only {extension} under it, and the leg is at least {min} long.',
   'heights.leg-out-of-reach.too-long':
     '{unit}, {foot} leg: there are {extension} under it, and the leg is at most {max} long.',
+  'heights.leg-near-end.shortest':
+    '{unit}, {foot} leg: there are {extension} under it, and the leg is at least {end} long. Readings this near cannot tell whether it goes in.',
+  'heights.leg-near-end.longest':
+    '{unit}, {foot} leg: there are {extension} under it, and the leg is at most {end} long. Readings this near cannot tell whether it reaches.',
+  'heights.leg-near-end.ask':
+    'Read the floor under {unit} again, from the main line where you can. Or choose another height for the units.',
   'heights.floor-outside-readings':
     '{unit}, {foot}: it stands {outside} mm outside the floor readings, so the floor there is only reckoned.',
   'heights.floor-outside-readings.worst':

@@ -14,6 +14,7 @@ export const holesWords = {
   'holes.in-service': 'Over {about}, or too near it.',
   'holes.in-lintel': 'In {about}, or where it bears.',
   'holes.in-opening': 'In {about}.',
+  'holes.off-the-wall': 'Past the end of its wall.',
   'holes.perhaps-in-opening': 'It may lie in {about}, of which an edge was not measured. Measure it.',
   'holes.over-opening': 'Over {about}, where something must carry the wall and nobody has said what.',
   'holes.near-band': 'Only {by} mm from the band of {about}: nearer than the readings can tell.',
@@ -30,6 +31,7 @@ export const holesWords = {
   'holes.none-entered': 'No screw or plug has been entered for it.',
   'holes.no-stand-off': 'No stand-off fixing has been entered for it.',
   'holes.base-not-known': 'What it would hold in is not known.',
+  'holes.hold-not-known': 'How deep its screw must hold is not known, nor whether it is long enough.',
   'holes.band-unknown-accessory':
     'Where {about} is on {wall}, or how big, is not known. Until it is, every hole on {wall} waits.',
   'holes.band-unknown-ceiling':

@@ -1,4 +1,6 @@
 import { demandsWords } from './demands'
+import { findingsWords } from './findings'
+import { firstWords } from './first'
 import { fixingsWords } from './fixings'
 import { heightsWords } from './heights'
 import { holesWords } from './holes'
@@ -13,6 +15,8 @@ import { surveyWords } from './survey'
 /** Every sentence the tool can say, in English: one table, made of one file for each part of the core. */
 export const english: Readonly<Record<string, string>> = {
   ...demandsWords,
+  ...findingsWords,
+  ...firstWords,
   ...fixingsWords,
   ...heightsWords,
   ...holesWords,

@@ -31,9 +31,15 @@ export const orderWords = {
   'because.line-before-marks.widths':
     'Widths are measured along the line; {unit} begins {left} from the left corner.',
   'because.line-before-marks.widths.unknown': 'Widths are measured along the line.',
+  'because.line-before-marks.island': 'The top of {unit} is levelled to {height:signed} from the line.',
+  'because.line-before-marks.island.unknown': 'The top of {unit} is levelled from the line.',
   'because.floor-before-heights':
     'The highest floor, {high:signed} at {where}, sets the height {height:signed}.',
   'because.floor-before-heights.unknown': 'The highest floor sets the heights, and it is not known yet.',
+  'because.floor-before-heights.shims':
+    'Under the {corner} corner of {unit} the floor is {floor:signed} from the line: {height} to be made up there.',
+  'because.floor-before-heights.shims.unknown':
+    'How much goes under the {corner} corner of {unit} is read off the floor.',
   'because.floor-before-heights.legs':
     'Under the {foot} leg of {unit} the floor is {floor:signed} from the line: the leg comes to {extension}.',
   'because.floor-before-heights.legs.unknown':
@@ -165,6 +171,7 @@ export const orderWords = {
   'because.plinth-after-connect.unknown': '{appliance} is tested before {plinth} hides it.',
   'because.trade-before-connect':
     'Only a registered gas engineer connects {appliance}: they are booked first.',
+  'because.sink-before-machine': 'The water of {machine} goes out by the trap of {sink}, as a rule.',
   'because.supply-after-holes': 'Holes for {what} ({count}) are drilled while everything is still off.',
   'because.supply-after-holes.no-hole-yet': 'Holes for {what} are drilled while everything is still off.',
   'because.supply-after-holes.off-first':
@@ -203,6 +210,8 @@ export const orderWords = {
     '{unit} comes up to {other} at {at} along its wall: the run begins with {start}, over its highest floor, {floor:signed}.',
   'because.outward-along-run.high-point.unknown':
     '{unit} comes up to {other}: the run begins with {start}, over its highest floor.',
+  'because.outward-along-run.shared-high-point':
+    '{other} and {start} both stand on the highest floor, {floor:signed} from the line: both are level before the run goes on to {unit}.',
   'because.outward-along-run.near-end':
     '{unit} comes up to {other} at {at} along its wall: the run begins with {start}, nearest its corner.',
   'because.outward-along-run.near-end.unknown':
@@ -240,10 +249,10 @@ export const orderWords = {
   'because.heavy-before-fronts.unknown': '{what} is carried through before fronts hang on {unit}.',
   'because.fronts-before-cornice': '{part} is mitred to the doors of {unit}, {width} wide, as they hang.',
   'because.fronts-before-cornice.unknown': '{part} is mitred to the doors of {unit} as they hang.',
-  'because.wish': 'You asked for this order (wish {wish}).',
-  'because.wish.at-least': 'You asked for this order, with at least {least} between (wish {wish}).',
-  'because.wish.at-most': 'You asked for this order, with at most {most} between (wish {wish}).',
-  'because.wish.between': 'You asked for this order, with {least} to {most} between (wish {wish}).',
+  'because.wish': 'You asked for this order.',
+  'because.wish.at-least': 'You asked for this order, with at least {least} between.',
+  'because.wish.at-most': 'You asked for this order, with at most {most} between.',
+  'because.wish.between': 'You asked for this order, with {least} to {most} between.',
   'finding.wish-names-nothing': 'Wish {wish} names “{named}”, and no operation here is that.',
   'finding.wish-names-nothing.empty': 'Wish {wish} leaves open which operation it means.',
   'finding.wish-names-nothing.ask': 'Correct the wish, or take it out.',

@@ -15,8 +15,13 @@ export const planWords = {
   'stand-up-not-known':
     'Measure the ceiling over the whole swing of {unit}. Whether it can be stood up cannot be told: it swings through {needed}, and the room over it is {ceiling}.',
   'in-one-another': '{unit} and {other} overlap by {by} mm where they end up.',
+  'floor-not-read-under':
+    '{unit} reaches past the floor readings. Guessed from them, the floor there comes {by} mm over its underside.',
+  'floor-not-read-under.ask': 'Read the floor under each corner of {unit}.',
   'cannot-stand-up':
     '{unit} cannot be stood up here: it swings through {needed}, and there is {ceiling} from floor to ceiling. Build it standing, or take its legs off and tip it over its narrow side if that fits.',
+  'stand-up-legs-off':
+    '{unit} cannot be stood up with its legs on: it would need {withLegsOn} under a ceiling of {ceiling}, {short} more than there are. With its legs off it needs {needed}. Put them on once it stands.',
   'stand-up-elsewhere.left':
     'Do not stand {unit} up where it is to stand: it swings through {needed}, and there is only {ceiling} from floor to ceiling. Stand it up {by} further left, where there is more. Then walk it in upright.',
   'stand-up-elsewhere.right':

@@ -20,6 +20,8 @@ export interface Bar {
   readonly min: number | null
   readonly max: number | null
   readonly isMet: boolean
+  /** The demands it stands for, one by one. */
+  readonly parts: readonly DemandBar[]
 }
 
 /** Kinds of demand of which there are many, and what they are called together. */
@@ -28,6 +30,7 @@ const TOGETHER: Readonly<Record<string, string>> = {
   'heights.shim-floor': 'Shims under the units',
   'heights.ceiling': 'Under the ceiling',
   'heights.hook-on': 'Room to hook on',
+  'heights.hook-on-mid': 'Room to hook on, the height screws as they will stay',
   'heights.plinth-cover': 'Height of the plinth',
 }
 
@@ -44,8 +47,9 @@ export function barsFor(plan: Plan, value: HeightValue): readonly Bar[] {
   )
 }
 
-function single({ demand, min, max, isMet }: DemandBar): Bar {
-  return { id: demand.id, title: words(demand.because), deciding: [], min, max, isMet }
+function single(bar: DemandBar): Bar {
+  const { demand, min, max, isMet } = bar
+  return { id: demand.id, title: words(demand.because), deciding: [], min, max, isMet, parts: [bar] }
 }
 
 function together(name: string, bars: readonly DemandBar[]): Bar {
@@ -67,6 +71,7 @@ function together(name: string, bars: readonly DemandBar[]): Bar {
     min: highestMin?.min ?? null,
     max: lowestMax?.max ?? null,
     isMet: true,
+    parts: bars,
   }
 }
 

@@ -71,6 +71,7 @@ function UnitFront({ unit, pen }: { readonly unit: UnitPlan; readonly pen: Pen }
         strokeDasharray={isSpace ? `${7 * step} ${5 * step}` : undefined}
       />
       <Legs unit={unit} left={left} bottom={bottom} pen={pen} />
+      <Shims unit={unit} left={left} right={right} bottom={bottom} pen={pen} />
     </g>
   )
 }
@@ -97,6 +98,44 @@ function Legs({
         d={`M${left + leg.x} ${pen.y(bottom)}V${pen.y(floor)}M${left + leg.x - 18} ${pen.y(floor)}h36`}
         stroke={COLORS.ink}
         strokeWidth={3 * pen.step}
+      />
+    )
+  })
+}
+
+/** A stack of shims is this wide on the drawing, mm. */
+const STACK = 40
+
+/** The stacks under the front corners of a box, floor to underside: those at the back hide behind them. */
+function Shims({
+  unit,
+  left,
+  right,
+  bottom,
+  pen,
+}: {
+  readonly unit: UnitPlan
+  readonly left: number
+  readonly right: number
+  readonly bottom: number
+  readonly pen: Pen
+}) {
+  if (unit.stands !== 'shims') return null
+  const shims = unit.shims ?? []
+  const front = Math.max(...shims.map(({ y }) => y))
+  return shims.map(({ foot, x, y, floor }) => {
+    const level = valueOf(floor)
+    if (level === undefined || y < front - 1 || level >= bottom) return null
+    const from = Math.max(left, Math.min(left + x - STACK / 2, right - STACK))
+    return (
+      <rect
+        key={foot}
+        x={from}
+        y={pen.y(bottom)}
+        width={STACK}
+        height={bottom - level}
+        fill={COLORS.ink}
+        fillOpacity={0.75}
       />
     )
   })

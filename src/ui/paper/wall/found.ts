@@ -1,7 +1,7 @@
 import { letterOf } from '../../../core/plan/findings-at'
 import { gravestFirst } from '../../../core/plan/gravest-first'
 import type { Finding, Plan } from '../../../core/plan/types'
-import { headingOf } from '../../findings/headings'
+import { words } from '../../words'
 import type { Pen } from './pen'
 import { type Box, overlaps } from './spread'
 
@@ -17,7 +17,7 @@ export function foundOn(plan: Pick<Plan, 'findings'>, wall: string): readonly Fo
   return plan.findings
     .filter((f) => f.where?.wall === wall)
     .sort(gravestFirst)
-    .map((finding, i) => ({ finding, letter: letterOf(i).toLowerCase(), heading: headingOf(finding.rule) }))
+    .map((finding, i) => ({ finding, letter: letterOf(i).toLowerCase(), heading: words(finding.called) }))
 }
 
 /** The letter of a finding at its place on the drawing: a flag near it, and where exactly it is. */

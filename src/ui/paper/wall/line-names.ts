@@ -15,7 +15,10 @@ export const LINE_NAMES: Readonly<Record<HeightLine['of'], string>> = {
   bracket: 'bracket',
 }
 
+export const lineName = (line: HeightLine): string =>
+  line.throughRail === true ? 'screws through back rail' : (LINE_NAMES[line.of] ?? line.of)
+
 /** "wall underside +392", as it is lettered beside the wall. */
 export function lineText(line: HeightLine): string {
-  return `${LINE_NAMES[line.of] ?? line.of} ${numberText(line.height, { signed: true })}`
+  return `${lineName(line)} ${numberText(line.height, { signed: true })}`
 }

@@ -8,10 +8,13 @@ export const beforeWords = {
   'operation.check-delivery.damage':
     'Hold a lamp low along faces and edges, and note damage while it can still be reported.',
   'operation.check-delivery.unseen': 'Not seen yet: {units}. Look for these first.',
+  'operation.check-delivery.missing':
+    'Looked for and not there: {things}. Ask for them before the day is booked.',
   'operation.check-delivery.sheets':
     'Put the sheets of {appliances} aside and read their least and greatest sizes.',
 
   'operation.isolate.title': 'Turn off and prove off: electricity, water, gas',
+  'operation.isolate.title.no-gas': 'Turn off and prove off: electricity and water',
   'operation.isolate.electricity':
     'Have the circuits in and behind these walls switched off, locked off, and proved dead by someone competent with the right instrument.',
   'operation.isolate.tester': 'Do not rely on a plug-in tester: it proves nothing about a buried cable.',

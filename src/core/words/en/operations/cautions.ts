@@ -30,6 +30,7 @@ export const cautionsWords = {
   'caution.panels': 'Mind fingers between panels.',
   'caution.lying-unit': 'It lies in the way. Keep the path to the door free.',
   'caution.tall-tips': 'It tips until it is restrained. Do not let go, open nothing, put nothing in.',
+  'caution.tips-on-feet': 'Its weight is not over its feet. It tips if you let go.',
   'caution.feet': 'Wear safety shoes.',
   'caution.under-the-edge': 'Keep hands and feet out from under the edge it turns on.',
   'caution.blades': 'Mind sharp edges and blades.',

@@ -49,6 +49,7 @@ export const checksWords = {
   'check.no-screw-through': 'Has no screw come through a side?',
   'check.level-left-to-right': 'How far is {unit} out of level, left to right?',
   'check.every-leg-carries': 'Does every leg of {unit} carry, and none turn freely by hand?',
+  'check.every-shim-carries': 'Does {unit} sit on all its shims without rocking?',
   'check.every-corner-carries': 'Does {unit} sit on all its packing without rocking?',
   'check.cut-outs-marked': 'Are the holes in the back of {unit} cut where these figures are?',
   'check.outlet-settled': 'Is it settled where the appliance plugs in, and how it is switched off?',

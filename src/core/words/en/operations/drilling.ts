@@ -13,6 +13,10 @@ export const drillingWords = {
     'For {diameter:bare} × {length} bracket screws: pilot {bit}, {depth} deep from the finished face of the wall.',
   'operation.drill.bit.bracket-screw.unknown':
     'The screw, its bit or its depth is not known yet. Read the packet, enter it, and drill no deeper than it says.',
+  'operation.drill.bit.lag-screw':
+    'For {diameter:bare} × {length} lag screws: pilot {bit}, {depth} deep from the finished face of the wall.',
+  'operation.drill.bit.lag-screw.unknown':
+    'The screw, its bit or its depth is not known yet. Read the packet, enter it, and drill no deeper than it says.',
   'operation.drill.bit.screw-and-plug':
     'For plugs with {diameter:bare} × {length} screws: bit {bit}, the size of the plug, {depth} deep from the finished face of the wall.',
   'operation.drill.bit.screw-and-plug.unknown':
@@ -67,8 +71,7 @@ export const drillingWords = {
     'Before {unit} goes to its place, go over its marks on the wall ({count}) once more with the detector: it will hide them.',
   'operation.drill.stud-as-found':
     'A hole goes into the middle of its stud as you found it today. Where that is not at the mark, the hole moves with it: enter it first.',
-  'operation.drill.ask-first':
-    'Something is still to be settled for one of these holes. Settle it before you drill.',
+  'operation.drill.ask-first': 'Something is still to be settled for {holes}: settle it before you drill.',
 
   'operation.drill-plates.title': 'Drill for the plates of {unit}',
   'operation.drill-plates.title.cleat': 'Drill for the cleat of {unit}',
@@ -108,6 +111,9 @@ export const drillingWords = {
   'operation.screw.bracket-screw':
     'Screw: {diameter:bare} × {length} bracket screws, one in each hole ({count}).',
   'operation.screw.bracket-screw.unknown':
+    'The size of the screws ({count}) is not known yet. Read the packet and enter it first.',
+  'operation.screw.lag-screw': 'Screw: {diameter:bare} × {length} lag screws, one in each hole ({count}).',
+  'operation.screw.lag-screw.unknown':
     'The size of the screws ({count}) is not known yet. Read the packet and enter it first.',
   'operation.screw.screw-and-plug':
     'Screw: {diameter:bare} × {length} screws in their plugs, one in each hole ({count}).',

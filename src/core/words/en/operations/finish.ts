@@ -12,6 +12,11 @@ export const finishWords = {
   'operation.connect.by.anyone': 'Plug {appliance} in as its sheet says.',
   'operation.connect.vents': 'Keep the vents at plinth and top open, as its sheet asks.',
   'operation.connect.test': 'Try it before doors and plinth cover it.',
+  'operation.connect.floor-first':
+    'The floor finish, {finish}, is laid into the space before anything is walked in.',
+  'operation.connect.floor-first.unknown':
+    'The floor finish is laid into the space before anything is walked in. How thick it is nobody has said.',
+  'operation.connect.test-later': 'Everything is still off: it is tried when the supply is on again.',
   'operation.connect.test-water': 'Fill it, pull the plug, and feel every joint with dry tissue.',
 
   'operation.hang-fronts.title': 'Hang the fronts of {unit}',

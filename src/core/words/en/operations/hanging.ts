@@ -59,8 +59,12 @@ export const hangingWords = {
   'operation.level-hung.shim': 'Shim behind it until it stands plumb.',
   'operation.level-hung.where-the-level-lies':
     'Lay the level inside along the front edge of the bottom panel, then hold it upright against the side.',
-  'operation.level-hung.bear': 'Pack it at the bottom so that it bears on the wall.',
+  'operation.level-hung.bear':
+    'Pack it at the bottom, behind the places of its last screws, so that it bears on the wall.',
   'operation.level-hung.hold': 'Keep hold of it: hooked is not secured.',
+  'operation.level-hung.hold.two':
+    'One of you keeps hold of it, standing beside it with both hands under its front edge; the other turns, packs and measures. Hooked is not secured.',
+  'operation.level-hung.hold-until-screwed': 'Keep hold of it until it is screwed home.',
 
   'operation.lock.title': 'Lock {unit} on',
   'operation.lock.draw-in':
@@ -70,6 +74,8 @@ export const hangingWords = {
   'operation.lock.anti-lift-not-said':
     'Look for a lock against being lifted off on each hanger, and turn it if there is one.',
   'operation.lock.hold': 'Keep hold of {unit}: it is not secured yet.',
+  'operation.lock.hold.two':
+    'The one who holds {unit} holds on: it is not secured yet, and what comes next follows at once.',
   'operation.lock.let-go': 'Let go of {unit} only now.',
 
   'operation.second-fix.title': 'Screw {unit} to the timber',
@@ -78,9 +84,11 @@ export const hangingWords = {
   'operation.second-fix.no-hole':
     'No timber has been found for it yet. Keep hold of it; do not let go before there is.',
   'operation.second-fix.packing':
-    'Pack {packing} of timber between its back and the wall first, and screw through that.',
+    'The screws go through {packing} of timber between its back and the wall, packed in when it was levelled. If it is not there, put it in first.',
   'operation.second-fix.packing.unknown':
-    'Pack timber between its back and the wall first, and screw through that.',
+    'The screws go through timber between its back and the wall, packed in when it was levelled. If it is not there, put it in first.',
+  'operation.second-fix.one-holds':
+    'One of you keeps hold of {unit} and gives no hand with the drill; the other drills and screws.',
   'operation.second-fix.two-at-least':
     'Two screws at least go into studs or let-in timber. Board alone never carries.',
   'operation.second-fix.one-only': 'One screw is not enough: find timber for a second before you let go.',

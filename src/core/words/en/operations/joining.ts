@@ -25,7 +25,7 @@ export const joiningWords = {
 
   'operation.panel.title.corner': 'Fit {part}, in the corner',
   'operation.panel.scribe-filler':
-    'Measure the gap at top and bottom: a wall leans. Scribe it to the wall, and plane to the line.',
+    'Measure the gap at top and bottom: a wall leans. Scribe it to the wall, and plane to the scribed mark.',
   'operation.panel.corner':
     'It goes in now, before {next} is pushed home: it keeps {next} out of the corner, so that doors and drawers clear.',
   'operation.panel.between':

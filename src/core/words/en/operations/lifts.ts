@@ -41,6 +41,10 @@ export const liftsWords = {
     'Lifting {appliance}, {mass}, is too much for this crew by the published filter. Get another person for it.',
   'operation.connect.lift.stop.unknown':
     'Weigh {appliance}, or read its mass off its sheet, before it is lifted.',
+  'operation.connect.lift.weight-not-known':
+    'Do not lift {appliance}, {mass}, alone: what is recommended for one person is not known. Get another person for it.',
+  'operation.connect.lift.weight-not-known.unknown':
+    'Weigh {appliance}, or read its mass off its sheet, before it is lifted.',
   'operation.connect.lift.not-known': 'Nobody has said who lifts {appliance}, {mass}.',
   'operation.connect.lift.not-known.unknown':
     'Weigh {appliance}, or read its mass off its sheet, before it is lifted.',
@@ -49,6 +53,7 @@ export const liftsWords = {
     'The holes for {appliance} are not worked out here. Its own sheet says where they are and which screws: mark them from it.',
   'operation.connect.hood-trace':
     'Before you drill, trace the wall round those marks, and have the circuits off and proved dead.',
+  'check.hood-holds': 'Does {appliance} hang firm when you pull at it by hand?',
   'check.hood-holes':
     'Are the holes for {appliance} marked from its own sheet, traced, and the circuits off and proved dead?',
 }

@@ -24,6 +24,10 @@ export const setOutWords = {
   'operation.set-out-heights.rail': 'Hook-on edge of the rail {height:signed} from the line.',
   'operation.set-out-heights.rail.unknown': 'Hook-on edge of the rail: not known yet.',
   'operation.set-out-heights.base-bracket': 'Bracket holes of the base units {height:signed} from the line.',
+  'operation.set-out-heights.base-rail':
+    'Screw holes of the base units, through their back rails, {height:signed} from the line.',
+  'operation.set-out-heights.base-rail.unknown':
+    'Screw holes of the base units, through their back rails: not known yet.',
   'operation.set-out-heights.base-bracket.unknown': 'Bracket holes of the base units: not known yet.',
   'operation.set-out-heights.tall-restraint':
     'Holes that hold the tall units back {height:signed} from the line.',
@@ -59,15 +63,19 @@ export const setOutWords = {
   'operation.mark-holes.count':
     'Mark the holes on {wall} ({count}), each with its number from the wall drawing.',
   'operation.mark-holes.from': 'Measure along from the left corner, and up or down from the line.',
-  'operation.mark-holes.refused': 'Leave out the refused ones ({refused}). Cross their places off.',
-  'operation.mark-holes.ask': 'Something is still to be settled for {count} of them: do not drill those yet.',
+  'operation.mark-holes.refused':
+    'No hole {along} from the left corner and {height:signed} from the line: cross that place off on the wall.',
+  'operation.mark-holes.refused.unknown':
+    'A further hole that was wanted may not be drilled, though its place is not all known yet ({along} from the left corner, {height:signed} from the line).',
+  'operation.mark-holes.ask':
+    'Something is still to be settled for {holes}: mark them, and do not drill them yet.',
   'operation.mark-holes.in-timber':
     'A mark may be 5 mm out, and must lie 12 mm or more inside both edges of the timber.',
   'operation.mark-holes.tolerance': 'A mark may be 5 mm out and no more.',
 
   'operation.fit-nogging.title.nogging': 'Fit a nogging in {wall}',
   'operation.fit-nogging.title.pattress': 'Fit a pattress on {wall}',
-  'operation.fit-nogging.needed-for': 'The fixings of {unit} find no timber here.',
+  'operation.fit-nogging.needed-for': 'The fixings of {unit} find too little timber here.',
   'operation.fit-nogging.there-already':
     'Look first whether timber is already there: where the wall is open, or by detector and magnet. If you see or feel it, enter it and leave the wall closed.',
   'operation.fit-nogging.cut':
@@ -76,6 +84,9 @@ export const setOutWords = {
     'Cut the board away only now that the wall has been traced and all is off: no deeper than the board, back to the middle of the studs at both ends.',
   'operation.fit-nogging.place':
     'Let it in from {from} to {to} from the left corner, its middle {height:signed} from the line.',
+  'operation.fit-nogging.place-behind':
+    'It is wanted behind the unit, from {from} to {to} from the left corner, its middle {height:signed} from the line. Let it in from the last stud before that to the first stud after it, a piece in each gap.',
+  'operation.fit-nogging.place-behind.unknown': 'Where it goes is not known yet: measure that first.',
   'operation.fit-nogging.place.unknown': 'Where it goes is not known yet: measure that first.',
   'operation.fit-nogging.nogging':
     'Screw it to the studs at both ends, its face flush with theirs: two {diameter:bare} × {length} wood screws at each end, at a slant, through {bit} pilots.',

@@ -2,10 +2,11 @@
 export const surveyStepsWords = {
   'operation.strike.title': 'Strike the line',
   'operation.strike.reverse':
-    'Turn the laser round between two facing walls: over 5 m it may be out by 1 mm.',
+    'Prove the laser first, between two facing walls of any room: turned round, it may be out by 1 mm over 5 m.',
   'operation.strike.round':
-    'Strike one level line on every wall that gets units ({walls}), and close it where it began.',
-  'operation.strike.height': 'Set it {above} above the highest floor, so that the figures here hold.',
+    'Strike one level line on every wall that gets units ({walls}), and come back with it to where it began: it must meet itself.',
+  'operation.strike.height':
+    'Set it {above} above the highest floor that counts, {where}, so that the figures here hold.',
   'operation.strike.height.unknown': 'Set it about a metre above the floor, then read the floor from it.',
   'operation.strike.zero':
     'This line is height 0. Measure everything from it, up (+) or down (−), never from the floor.',

@@ -76,18 +76,21 @@ export const tallsWords = {
   'operation.place-tall.legs-on':
     'One of you tips it a little to one side; the other fits the legs of the raised side, wound right in. Then the other side.',
   'operation.place-tall.walk.two':
-    'Two of you move {unit}, {mass}, to the wall: strapped to a sack barrow, or rocked from corner to corner.',
+    'Two of you move {unit}, {mass}, to the wall: strapped to a sack barrow, or corner by corner.',
   'operation.place-tall.walk.two.unknown':
-    'Two of you move {unit} to the wall: strapped to a sack barrow, or rocked from corner to corner. Nobody knows its mass yet.',
+    'Two of you move {unit} to the wall: strapped to a sack barrow, or corner by corner. Nobody knows its mass yet.',
   'operation.place-tall.walk.three':
-    'Three of you move {unit}, {mass}, to the wall: strapped to a sack barrow, or rocked from corner to corner.',
+    'Three of you move {unit}, {mass}, to the wall: strapped to a sack barrow, or corner by corner.',
   'operation.place-tall.walk.three.unknown':
-    'Three of you move {unit} to the wall: strapped to a sack barrow, or rocked from corner to corner. Nobody knows its mass yet.',
+    'Three of you move {unit} to the wall: strapped to a sack barrow, or corner by corner. Nobody knows its mass yet.',
   'operation.place-tall.walk.all':
-    'All of you move {unit}, {mass}, to the wall: strapped to a sack barrow, or rocked from corner to corner.',
+    'All of you move {unit}, {mass}, to the wall: strapped to a sack barrow, or corner by corner.',
   'operation.place-tall.walk.all.unknown':
-    'All of you move {unit} to the wall: strapped to a sack barrow, or rocked from corner to corner. Nobody knows its mass yet.',
-  'operation.place-tall.never-alone': 'Nobody carries it upright alone, and nobody drags it on its legs.',
+    'All of you move {unit} to the wall: strapped to a sack barrow, or corner by corner. Nobody knows its mass yet.',
+  'operation.place-tall.off-blocks':
+    'It stands on the blocks still. One of you tips it a finger’s breadth to one side; the other draws the block out there, with no hand under it, and it is let down gently. Then the other side.',
+  'operation.place-tall.never-alone':
+    'Nobody carries it upright alone, and nobody drags it on its legs. It is lifted from corner to corner, a hand’s breadth at a time.',
   'operation.place-tall.marks': 'Its sides go to {left} and {right} from the left corner of {wall}.',
   'operation.place-tall.marks.unknown': 'Its place on {wall} is not known yet.',
   'operation.place-tall.hold': 'Do not let go of it.',

@@ -6,8 +6,10 @@ export const worktopsWords = {
   'operation.panel.at': 'It belongs to {units}.',
   'operation.panel.width': 'It takes {width} along the wall.',
   'operation.panel.width.unknown': 'Measure how much it takes along the wall.',
-  'operation.panel.scribe': 'Hold it plumb, scribe it to wall and floor, and plane to the line.',
+  'operation.panel.scribe': 'Hold it plumb, scribe it to wall and floor, and plane to the scribed mark.',
   'operation.panel.fix': 'Clamp it, then screw from inside the unit.',
+  'operation.panel.stands-free':
+    'No unit stands beside it to screw it to. How it is held, at wall, floor and worktop, its maker says: it must stand fast by itself before a worktop rests on it.',
 
   'operation.prove.title': 'Stop and prove the room',
   'operation.prove.secured': 'Check that every unit ({count}) is secured, and joined to its neighbour.',

@@ -1,0 +1,91 @@
+import { type ReactNode, useId } from 'react'
+import type { Field } from '../../../core/form/field'
+import { askedOf, thingAt } from '../../../core/form/things'
+import { ChoiceInput, RefInput, RefsInput, Ticks, YesNoInput } from './Choices'
+import { FieldNumber } from './FieldNumber'
+import { AlongInput, HeightInput, OrderInput, PlaceInput } from './Positions'
+import { ThingList } from './ThingList'
+import { TypedInput } from './TypedInput'
+import { useWords } from './use-fact'
+
+/** One field of a page or of a listed thing, with its label and how it is found out. */
+export function FieldOf({ field, under }: { readonly field: Field; readonly under: string }) {
+  const id = useId()
+  const path = under === '' ? field.key : `${under}.${field.key}`
+  if (field.kind === 'list') return <ThingList things={field.things} path={path} number={field.number} />
+  const how = field.how === undefined ? undefined : `${id}-how`
+  return (
+    <div className="field" data-kind={field.kind}>
+      <label htmlFor={id}>
+        <FieldNumber number={field.number} />
+        {field.label}
+      </label>
+      {inputOf(field, id, path, how)}
+      {field.how !== undefined && (
+        <p className="how" id={how}>
+          {field.how}
+        </p>
+      )}
+    </div>
+  )
+}
+
+function inputOf(field: Field, id: string, path: string, describedBy: string | undefined): ReactNode {
+  const own = { id, path, ...(describedBy === undefined ? {} : { describedBy }) }
+  switch (field.kind) {
+    case 'length':
+    case 'text':
+      return <TypedInput {...own} sort={field.kind} />
+    case 'number':
+      return <TypedInput {...own} sort="number" unit={field.unit} />
+    case 'yes-no':
+      return <YesNoInput {...own} />
+    case 'choice':
+      return <ChoiceInput {...own} options={field.options} always={field.always === true} />
+    case 'choices':
+      return <Ticks {...own} label={field.label} options={field.options} />
+    case 'ref':
+      return <RefInput {...own} to={field.to} />
+    case 'refs':
+      return <RefsInput {...own} label={field.label} to={field.to} />
+    case 'along':
+      return <AlongInput {...own} label={field.label} />
+    case 'height':
+      return <HeightInput {...own} label={field.label} />
+    case 'place':
+      return <PlaceInput {...own} label={field.label} />
+    case 'order':
+      return <OrderInput {...own} label={field.label} />
+    case 'list':
+      return null
+  }
+}
+
+/** Fields one under the other; those seldom asked are folded away. */
+export function Fields({ fields, under }: { readonly fields: readonly Field[]; readonly under: string }) {
+  const keys = useWords(({ kitchen }) =>
+    askedOf(fields, under === '' ? kitchen : thingAt(kitchen, under)).map(({ key }) => key),
+  )
+  const asked = fields.filter(({ key }) => keys.includes(key))
+  const often = asked.filter((field) => field.more !== true)
+  const seldom = asked.filter((field) => field.more === true)
+  return (
+    <>
+      <div className="fields">
+        {often.map((field) => (
+          <FieldOf key={field.key} field={field} under={under} />
+        ))}
+      </div>
+      {seldom.length > 0 && (
+        <details className="seldom">
+          <summary>More that may be asked</summary>
+          <div className="fields">
+            {seldom.map((field) => (
+              <FieldOf key={field.key} field={field} under={under} />
+            ))}
+          </div>
+        </details>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,142 @@
+import { readFileSync, rmSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Browser, Page } from 'playwright-core'
+import { workThrough } from '../../src/core/plan/entry'
+import { launchChromium } from './chromium'
+import { ROOT } from './root'
+import { buildGallery } from './scene-gallery/build-gallery'
+import { serveFolder } from './serve-dist'
+
+type Say = (name: string, figures: Readonly<Record<string, unknown>>) => void
+
+const SIZE = { width: 1440, height: 900 }
+const FRAMES = 60
+/** Operations at which much moves: a unit on its way before a furnished wall, and a tool. */
+const MOVING = ['hang:wall-3', 'place:base-2', 'drill-rail:rail-1']
+
+/** What motion costs: script a frame, a frame beside the same triangles drawn by three.js alone, and what is left behind. */
+export async function benchMotion(say: Say) {
+  const browser = await launchChromium()
+  await scriptPerFrame(browser, say)
+  await besidePlain(browser, say)
+  await leftBehind(browser, say)
+  await browser.close()
+}
+
+const round = (n: number) => Math.round(n * 100) / 100
+
+/** Script of the whole page while an operation is shown being done, over the frames that were drawn meanwhile. */
+async function scriptPerFrame(browser: Browser, say: Say) {
+  const served = await serveFolder()
+  for (const id of MOVING) {
+    const page = await browser.newPage({ viewport: SIZE })
+    await page.goto(`${served.origin}/#survey`)
+    await page.getByRole('button', { name: 'Mill Lane' }).first().click()
+    await page.goto(`${served.origin}/#rehearse/${id}`)
+    await page.locator(`.scene[data-draw-calls][data-operation="${id}"]`).waitFor({ timeout: 60_000 })
+    await page.waitForTimeout(800)
+    const session = await page.context().newCDPSession(page)
+    await session.send('Performance.enable')
+    const read = async () => {
+      const { metrics } = await session.send('Performance.getMetrics')
+      const ms = (name: string) => 1000 * (metrics.find((m) => m.name === name)?.value ?? 0)
+      const frame = await page.locator('.scene').evaluate((e) => Number(e.getAttribute('data-frame')))
+      return { script: ms('ScriptDuration'), frame }
+    }
+    await page.getByRole('button', { name: /again/i }).first().click()
+    await page.waitForTimeout(300)
+    const from = await read()
+    await page.waitForTimeout(1500)
+    const to = await read()
+    const frames = to.frame - from.frame
+    say('script-per-frame', {
+      operation: id,
+      frames,
+      ms: round((to.script - from.script) / Math.max(1, frames)),
+    })
+    await page.close()
+  }
+  await served.close()
+}
+
+async function besidePlain(browser: Browser, say: Say) {
+  const folder = buildGallery()
+  const served = await serveFolder(folder)
+  const outcome = workThrough(JSON.parse(readFileSync(join(ROOT, 'scenes/l-shape.dryrun.json'), 'utf8')))
+  if (outcome.kind !== 'plan') throw new Error('l-shape gives no plan')
+  const page = await browser.newPage({ viewport: SIZE })
+  await page.goto(`${served.origin}/`, { waitUntil: 'networkidle' })
+  await page.evaluate((plan) => {
+    window.galleryPlan = plan
+  }, outcome.plan)
+  for (const id of MOVING) {
+    const seen = await page.evaluate(([i, n]) => window.frameTimes?.(i, n), [id, FRAMES] as const)
+    if (seen === undefined) throw new Error('the gallery measures nothing')
+    const { ours, drawn, plain } = seen
+    say('frame-beside-plain', {
+      operation: id,
+      oursMs: round(ours),
+      plainMs: round(plain.meanMs),
+      ratio: round(ours / plain.meanMs),
+      drawn,
+      triangles: plain.triangles,
+    })
+  }
+  await page.close()
+  await served.close()
+  rmSync(folder, { recursive: true })
+}
+
+/** Steps gone through, and after how many what the graphics hold is counted. */
+const STEPS = 1000
+const COUNTED_AT = [100, 400, 700, STEPS]
+
+/** Buffers, textures and vertex arrays that are alive after many steps: flat, or something is left behind. */
+async function leftBehind(browser: Browser, say: Say) {
+  const served = await serveFolder()
+  const page = await browser.newPage({ viewport: { width: 900, height: 600 }, reducedMotion: 'reduce' })
+  await page.addInitScript(countAlive)
+  await page.goto(`${served.origin}/#survey`)
+  await page.getByRole('button', { name: 'Mill Lane' }).first().click()
+  await page.goto(`${served.origin}/#rehearse`)
+  await page.locator('.scene[data-draw-calls]').waitFor({ timeout: 60_000 })
+  const alive: Record<string, unknown>[] = []
+  // To and fro over the same twenty steps, so that the same pictures come again.
+  for (let i = 1; i <= STEPS; i += 1) {
+    await page.keyboard.press(Math.floor((i - 1) / 20) % 2 === 0 ? 'ArrowRight' : 'ArrowLeft')
+    await drawnAnew(page)
+    if (COUNTED_AT.includes(i)) alive.push({ after: i, ...(await page.evaluate(readAlive)) })
+  }
+  say('alive-after-steps', { counts: alive })
+  await served.close()
+}
+
+/** Until the step is drawn. */
+const drawnAnew = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 0)))),
+  )
+
+/** Runs in the page before anything else. */
+function countAlive() {
+  const alive = { buffers: 0, textures: 0, vertexArrays: 0 }
+  Object.assign(globalThis, { benchAlive: alive })
+  const proto = WebGL2RenderingContext.prototype as unknown as Record<string, (...a: unknown[]) => unknown>
+  const watch = (name: keyof typeof alive, make: string, drop: string) => {
+    const [made, dropped] = [proto[make], proto[drop]]
+    if (made === undefined || dropped === undefined) return
+    proto[make] = function (this: unknown, ...a: unknown[]) {
+      alive[name] += 1
+      return made.apply(this, a)
+    }
+    proto[drop] = function (this: unknown, ...a: unknown[]) {
+      if (a[0] !== null && a[0] !== undefined) alive[name] -= 1
+      return dropped.apply(this, a)
+    }
+  }
+  watch('buffers', 'createBuffer', 'deleteBuffer')
+  watch('textures', 'createTexture', 'deleteTexture')
+  watch('vertexArrays', 'createVertexArray', 'deleteVertexArray')
+}
+const readAlive = () => ({ ...(globalThis as unknown as { benchAlive: Record<string, number> }).benchAlive })

@@ -1,0 +1,138 @@
+/** Typing into the survey: what is kept, what waits, and what is said of it. */
+import { act } from 'react'
+import { describe, expect, test } from 'vitest'
+import { PAGES } from '../../src/core/form/pages'
+import { thingAt } from '../../src/core/form/things'
+import { PageForm } from '../../src/ui/survey/form/PageForm'
+import { sceneFile } from '../support/kitchens'
+import { type Shown, show } from '../support/render'
+
+const pageOf = (id: string) => {
+  const page = PAGES.find((p) => p.id === id)
+  if (page === undefined) throw new Error(id)
+  return page
+}
+
+const opened = (id: string, kitchen: unknown = sceneFile('l-shape')) =>
+  show(<PageForm page={pageOf(id)} />, { kitchen })
+
+const input = ({ element }: Shown, fact: string): HTMLInputElement => {
+  const found = element.querySelector<HTMLInputElement>(`input[data-fact="${fact}"]`)
+  if (found === null) throw new Error(`no field for ${fact}`)
+  return found
+}
+
+/** Types letter by letter over what stands there; the field is left only when that is asked for. */
+async function type(shown: Shown, fact: string, text: string): Promise<void> {
+  const field = input(shown, fact)
+  await act(async () => field.focus())
+  const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set
+  for (let end = 1; end <= text.length; end++) {
+    await act(async () => {
+      set?.call(field, text.slice(0, end))
+      field.dispatchEvent(new Event('input', { bubbles: true }))
+    })
+  }
+}
+const leave = (shown: Shown, fact: string) => act(async () => input(shown, fact).blur())
+const kept = (shown: Shown, fact: string): unknown => thingAt(shown.store.getState().kitchen, fact)
+
+const LENGTH = 'walls.a.length'
+
+describe('a length', () => {
+  test('is in the kitchen at each letter that makes one, and is one edit', async () => {
+    const shown = await opened('walls')
+    const edits = shown.store.getState().past.length
+    await type(shown, LENGTH, '3950')
+    expect(kept(shown, LENGTH)).toBe(3950)
+    await leave(shown, LENGTH)
+    expect(shown.store.getState().past.length).toBe(edits + 1)
+    await shown.close()
+  })
+
+  test('half typed is no fault; left so it says what is missing, and what stood there before stands again', async () => {
+    const shown = await opened('walls')
+    await type(shown, LENGTH, '155 1/')
+    expect(shown.element.querySelector('[aria-invalid]')).toBeNull()
+    await leave(shown, LENGTH)
+    const field = input(shown, LENGTH)
+    expect(field.getAttribute('aria-invalid')).toBe('true')
+    expect(field.value).toBe('155 1/')
+    expect(shown.element.querySelector('.wrong')?.textContent).toContain('Not a length yet')
+    expect(kept(shown, LENGTH)).toBe(3900)
+    await type(shown, LENGTH, '155 1/2 in')
+    await leave(shown, LENGTH)
+    expect(shown.element.querySelector('.wrong')).toBeNull()
+    expect(kept(shown, LENGTH)).toBe('155 1/2 in')
+    await shown.close()
+  })
+
+  test('that is impossible is told at its field, and the plan is said to be the one from before', async () => {
+    const shown = await opened('walls')
+    await type(shown, LENGTH, '-5')
+    await act(async () => new Promise((resolve) => setTimeout(resolve, 300)))
+    expect(input(shown, LENGTH).getAttribute('aria-invalid')).toBe('true')
+    expect(shown.element.querySelector('.typed .wrong')?.textContent).toContain('must be from 1 to 100000 mm')
+    expect(shown.element.querySelector('[role=alert]')?.textContent).toContain('does not go together yet')
+    await shown.close()
+  })
+
+  test('that is emptied is not known any more', async () => {
+    const shown = await opened('walls')
+    const field = input(shown, LENGTH)
+    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set
+    await act(async () => {
+      field.focus()
+      set?.call(field, '')
+      field.dispatchEvent(new Event('input', { bubbles: true }))
+    })
+    expect(kept(shown, LENGTH)).toBeUndefined()
+    expect(field.placeholder).toBe('not known yet')
+    await shown.close()
+  })
+})
+
+test('an assumed figure looks assumed and says why, until somebody says that it is so', async () => {
+  const file = structuredClone(sceneFile('l-shape')) as { units: Record<string, unknown>[] }
+  const [first] = file.units
+  if (first !== undefined) first['height'] = { value: 1970, assumed: true, because: 'usual height' }
+  const shown = await opened('units', file)
+  const field = input(shown, 'units.tall-1.height')
+  expect(field.dataset['assumed']).toBe('')
+  expect(shown.text()).toContain('assumed: usual height')
+  await shown.click('That is so')
+  expect(kept(shown, 'units.tall-1.height')).toBe(1970)
+  await shown.close()
+})
+
+test('a figure that is taken for an empty field stands faintly in it, and is not entered until somebody says that it is so', async () => {
+  const file = structuredClone(sceneFile('l-shape')) as { units: Record<string, unknown>[] }
+  const [first] = file.units
+  if (first !== undefined) delete first['depth']
+  const shown = await opened('units', file)
+  const DEPTH = 'units.tall-1.depth'
+  const field = input(shown, DEPTH)
+  expect([field.value, field.placeholder, kept(shown, DEPTH)]).toEqual(['', 'assumed 560', undefined])
+  expect(field.dataset['assumed']).toBeUndefined()
+  expect(shown.text()).toContain('assumed 560 mm ± 15, common practice')
+  expect(shown.element.querySelectorAll('[data-fact="units.tall-1.width"]:placeholder-shown')).toHaveLength(0)
+  await shown.click('That is so')
+  expect(kept(shown, DEPTH)).toBe(560)
+  expect(shown.text()).not.toContain('Yours?')
+  expect(input(shown, DEPTH).value).toBe('560')
+  await shown.close()
+})
+
+test('from blank with nothing known no figure of the work appears, and no hole', async () => {
+  const shown = await show(<PageForm page={pageOf('walls')} />, {
+    kitchen: { format: 'dryrun-kitchen', version: 1, name: 'Blank' },
+  })
+  await shown.click('Add a wall')
+  await act(async () => new Promise((resolve) => setTimeout(resolve, 300)))
+  const { plan } = shown.store.getState()
+  expect(plan?.walls.length).toBe(1)
+  expect(plan?.holes).toEqual([])
+  const known = JSON.stringify(plan?.heights ?? {}).match(/"state":"known"/g) ?? []
+  expect(known).toEqual([])
+  await shown.close()
+})
