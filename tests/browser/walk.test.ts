@@ -181,9 +181,13 @@ test('End and Home go to the ends of the slip, and of the work only on the tape'
     viewport: { width: 1280, height: 800 },
   })
   const { page } = watched
+  // Until its letters and its picture are there, the slip changes its height under the keys.
+  await page.locator('.scene').waitFor()
+  await page.evaluate(() => document.fonts.ready)
   const at = () => page.locator('.slip').evaluate((slip) => slip.scrollTop)
   const step = await page.locator('.slip .where').textContent()
   await page.getByRole('button', { name: /^Next:/ }).focus()
+  let before = await at()
   for (const [key, isDown] of [
     ['PageDown', true],
     ['PageUp', false],
@@ -191,9 +195,12 @@ test('End and Home go to the ends of the slip, and of the work only on the tape'
     ['Home', false],
   ] as const) {
     await page.keyboard.press(key)
-    expect((await at()) > 0, key).toBe(isDown)
+    const now = await at()
+    expect(isDown ? now > before : now < before, `${key}: from ${before} to ${now}`).toBe(true)
     expect(await page.locator('.slip .where').textContent(), key).toBe(step)
+    before = now
   }
+  expect(before).toBe(0)
   await watched.close()
 })
 
