@@ -4,6 +4,7 @@ import { regionPack } from '../region/region'
 import { drillLines } from './drill'
 import { dishwasherLines, legLines, tallLines } from './heights'
 import type { FirstLine } from './line'
+import { measuredLines } from './measured'
 import { measureLines, strikeLines } from './next'
 import { bookLines, borrowLines } from './people'
 import { runLines } from './run'
@@ -26,5 +27,6 @@ export function firstAnswer(asTyped: Kitchen): readonly FirstLine[] {
     ...borrowLines(kitchen),
     ...strikeLines(kitchen),
     ...measureLines(kitchen),
+    ...measuredLines(asTyped),
   ]
 }

@@ -2,8 +2,8 @@ import type { Basis, InputId } from '../figure'
 import type { Wall } from '../kitchen/schema'
 import type { Message } from '../message'
 
-/** What a first answer is about, in the order it is read. */
-export type FirstKind = 'fits' | 'do-not-drill' | 'book' | 'borrow' | 'strike' | 'measure'
+/** What a first answer is about, in the order it is read; `measured` is said at its question instead. */
+export type FirstKind = 'measured' | 'fits' | 'do-not-drill' | 'book' | 'borrow' | 'strike' | 'measure'
 
 /** One line of the first answer: a sentence, the facts it rests on or asks for, and what it stands on. */
 export interface FirstLine {

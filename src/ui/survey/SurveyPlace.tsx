@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense } from 'react'
+import { Fragment, lazy, type ReactNode, Suspense } from 'react'
 import type { Figure } from '../../core/figure'
 import { PAGES } from '../../core/form/pages'
 import type { Plan } from '../../core/plan/types'
@@ -208,13 +208,14 @@ function Found({ plan }: { readonly plan: Plan }) {
       {plan.heights.values.length > 0 && (
         <>
           <h3>Heights, from the line</h3>
-          <ul className="plain heights-said">
+          <dl className="heights-said">
             {plan.heights.values.map(({ of, height }) => (
-              <li key={of}>
-                {fullName(of)}: <span className="figure">{heightSaid(height)}</span>
-              </li>
+              <Fragment key={of}>
+                <dt>{fullName(of)}</dt>
+                <dd className="figure">{heightSaid(height)}</dd>
+              </Fragment>
             ))}
-          </ul>
+          </dl>
           <p>
             <a href="#survey/wishes">All heights on one scale</a>, to see what sets each and to move it.
           </p>

@@ -278,3 +278,22 @@ test('the line begins on the wall with units; a floor that falls has its highest
     'strike.highest',
   ])
 })
+
+test('what the survey holds in another way is said at the question: not as if nobody knew', () => {
+  const parts = {
+    walls: wall({ length: 2400, widths: [{ id: 'floor', width: 2391 }] }),
+    floor: {
+      readings: [
+        { id: 'f-1', line: 'line', drop: 1003, at: { wall: 'a', along: {} } },
+        { id: 'f-2', line: 'line', drop: 1016, at: { wall: 'a', along: {} } },
+      ],
+    },
+    ceiling: [{ id: 'c-1', at: { wall: 'a', along: {} }, height: { aboveFloor: 2400 } }],
+  }
+  expect(keysOf('measured')).toEqual([])
+  expect(saidOf('measured.width', parts)).toMatch(
+    /^The survey holds 2 391 ± \d mm as the smallest along wall a\.$/,
+  )
+  expect(saidOf('measured.ceiling', parts)).toMatch(/^The survey holds 2 400 ± \d mm as the lowest\.$/)
+  expect(saidOf('measured.fall', parts)).toMatch(/^The survey holds 13 ± \d mm, from its readings\.$/)
+})

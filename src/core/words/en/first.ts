@@ -1,5 +1,8 @@
 /** Words of the first answer: what can be said after ten questions. */
 export const firstWords = {
+  'first.measured.width': 'The survey holds {value:pm} as the smallest along {wall}.',
+  'first.measured.ceiling': 'The survey holds {value:pm} as the lowest.',
+  'first.measured.fall': 'The survey holds {value:pm}, from its readings.',
   'first.run.yes':
     'The units on {wall} are {units:pm} together, and the smallest width there is {room:pm}. It looks like fitting: {left:pm} is left for fillers, panels and gaps.',
   'first.run.no':

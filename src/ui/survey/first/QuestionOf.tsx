@@ -4,6 +4,7 @@ import type { Option } from '../../../core/form/field'
 import { isUnread } from '../../../core/form/typed'
 import { walls } from '../../../core/form/walls'
 import { useActions, useApp } from '../../app-context'
+import { words } from '../../words'
 import { Select } from '../form/Choices'
 import { useLengthUnit } from '../form/use-fact'
 
@@ -133,7 +134,9 @@ function WayOf({ way, label, labelledBy }: WayProps) {
 function useAnswer(of: Question) {
   const actions = useActions()
   const kitchen = useApp((s) => s.kitchen)
+  const first = useApp((s) => s.first)
   return {
+    measured: first.find(({ say }) => say.key === `first.measured.${of}`)?.say,
     kitchen,
     shown: ANSWERS[of].shown(kitchen),
     answer: (value: unknown) => {
@@ -222,7 +225,8 @@ function TypedLine({
 }) {
   const id = useId()
   const lengths = useLengthUnit()
-  const { kitchen, shown, answer } = useAnswer(of)
+  const { kitchen, shown, answer, measured } = useAnswer(of)
+  const isMeasured = measured !== undefined && shown === ''
   const [draft, setDraft] = useState<string | null>(null)
   const [why, setWhy] = useState<string | null>(null)
   if (of === 'units' && !isLineOfUnits(kitchen)) {
@@ -264,13 +268,14 @@ function TypedLine({
         {unit !== 'year' && <span className="unit">{lengths === 'inch' ? 'in' : 'mm'}</span>}
       </span>
       <NotKnown
-        isOpen={shown === '' && draft === null}
+        isOpen={shown === '' && draft === null && !isMeasured}
         onTap={() => {
           setDraft(null)
           setWhy(null)
           answer(null)
         }}
       />
+      {isMeasured && <span className="measured">{words(measured)}</span>}
       {why !== null && (
         <span className="wrong" id={`${id}-wrong`}>
           {why}
