@@ -9,6 +9,7 @@ import type { Job } from './job'
 import { crewWords } from './lift'
 import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { inTurn, type Minutes, minutesFor, WORK } from './minutes'
+import { hasNoFixing, noFixingFacts, notHeldUnder } from './not-held'
 import { TOLERANCE, usual } from './tolerances'
 
 function minutesOf(top: Worktop): Minutes {
@@ -32,6 +33,7 @@ function layWorktop(job: Job, top: Worktop): Operation {
   const name = worktopName(job.kitchen, top)
   const lift = worktopLift(top, job.context)
   const { whole, heaviestPiece } = massOfWorktop(top, job.context)
+  const under = top.over.flatMap((id) => job.unit(id) ?? [])
   const height = job.context.heights.values.find((v) => v.of === 'worktop-top')?.height
   return operation(job, {
     kind: 'worktop',
@@ -62,6 +64,7 @@ function layWorktop(job: Job, top: Worktop): Operation {
         : [check(`worktop.${top.id}.height`, 'worktop-height', { worktop: name }, height, TOLERANCE.mark)]),
     ],
     cautions: [
+      ...notHeldUnder(job, under),
       caution('M017', stone ? 'stone-dust' : 'worktop-dust'),
       caution('M003', 'router-noise'),
       caution('M004', 'eyes'),
@@ -78,6 +81,7 @@ function layWorktop(job: Job, top: Worktop): Operation {
       `worktops.${top.id}.over`,
       ...top.joints.map((j) => `worktops.${top.id}.joints.${j.id}`),
       ...top.cutouts.map((c) => `worktops.${top.id}.cutouts.${c.id}`),
+      ...under.filter((unit) => hasNoFixing(job, unit)).flatMap((unit) => noFixingFacts(job, unit)),
     ],
   })
 }

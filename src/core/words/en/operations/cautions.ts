@@ -44,6 +44,18 @@ export const cautionsWords = {
   'caution.wet-floor': 'Wipe up water at once.',
   'caution.appliance-sheet': 'Read its own sheet first. It comes before anything usual said here.',
   'caution.flap-springs': 'Sprung flaps snap. Keep fingers out of the arms.',
+  'caution.not-held.drawers':
+    '{unit} is not held to {wall} yet. No place for its screws has been found: full drawers, drawn out, can pull it over. Until it is held, put nothing in them and open one at a time.',
+  'caution.not-held.joined.drawers':
+    '{unit} is not held to {wall} yet, only to {others}. No place for its screws has been found: full drawers, drawn out, can pull it forward. Until it is held, put nothing in them and open one at a time.',
+  'caution.not-held.doors':
+    '{unit} is not held to {wall} yet. No place for its screws has been found: its open doors can pull it over. Until it is held, open one at a time and put nothing in it.',
+  'caution.not-held.joined.doors':
+    '{unit} is not held to {wall} yet, only to {others}. No place for its screws has been found: its open doors can pull it forward. Until it is held, open one at a time and put nothing in it.',
+  'caution.not-held.hung':
+    '{unit} is not secured to {wall} yet. No place for its last screws has been found: hang nothing on it and put nothing in it before there is.',
+  'caution.not-held.under':
+    '{unit} is not held to {wall} yet. No place for its screws has been found: settle that before this is laid over it.',
   'caution.helper-windows':
     'This takes {people} people. {helper} is there only at set times: {windows}. Wait for them.',
   'caution.helper-not-always': 'This takes {people} people. {helper} is not always there. Wait for them.',

@@ -71,6 +71,7 @@ export const checksWords = {
   'check.gas-certificate': 'Is the gas engineer’s certificate here?',
   'check.door-gap': 'How wide are the gaps at {unit}?',
   'check.handle-line': 'How far is the handle line of {unit} out?',
+  'check.drawers-run': 'Does every drawer of {unit} run out and in, held on both its runners?',
   'check.snag-doors': 'Does every door and drawer run and close?',
   'check.snag-papers': 'Are drawings, sheets and certificates handed over?',
 }

@@ -20,8 +20,12 @@ export const finishWords = {
   'operation.connect.test-water': 'Fill it, pull the plug, and feel every joint with dry tissue.',
 
   'operation.hang-fronts.title': 'Hang the fronts of {unit}',
+  'operation.hang-fronts.title.drawers': 'Fit the drawers of {unit} and their fronts',
+  'operation.hang-fronts.title.both': 'Fit the drawers and hang the doors of {unit}',
   'operation.hang-fronts.doors': 'Hang the doors ({count}).',
   'operation.hang-fronts.drawers': 'Fit the drawers ({count}) and their fronts.',
+  'operation.hang-fronts.runners':
+    'Push each drawer in until it catches on both its runners, and draw it out and in again.',
   'operation.hang-fronts.gaps': 'Set the gaps to {gap}, alike all along.',
   'operation.hang-fronts.handles': 'Drill for handles with a jig, and a backing block behind.',
   'operation.hang-fronts.flap': 'Hold flaps while their springs are set.',
