@@ -42,10 +42,10 @@ export const TRADE_NAMES: Readonly<Record<NonNullable<Operation['trade']>, strin
   'asbestos-surveyor': 'a competent asbestos surveyor',
 }
 
-/** Keeps the thousands of a figure together where a line breaks. */
-export const unbroken = (text: string): string => text.replaceAll('\u2009', '\u202f')
+export const words = (message: Message): string => sayWritten(message)
 
-export const words = (message: Message): string => unbroken(sayWritten(message))
+/** For a title: the number of a thing stays beside its name where the line breaks. */
+export const namesWhole = (text: string): string => text.replace(/(\p{L}) (?=\d+\b)/gu, '$1\u00a0')
 
 /** A sentence's own key, for lists of sentences: the same words twice are told apart by what fills them. */
 export const keyOf = (message: Message): string => message.key + JSON.stringify(message.values)

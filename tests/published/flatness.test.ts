@@ -111,7 +111,7 @@ function flatness(region: string, middle: number, more: readonly Edit[] = []): r
   return outcome.plan.findings.filter(({ rule }) => rule === 'out-of-flat')
 }
 const said = (findings: readonly Finding[]) =>
-  findings.map((f) => `${f.weight}: ${say(f.say)}`.replace(/[\u2009\u202f\u00a0]/g, ' '))
+  findings.map((f) => `${f.weight}: ${say(f.say)}`.replace(/[\u202f\u202f\u00a0]/g, ' '))
 
 describe('in a plan', () => {
   test('a hollow of 6 mm over 2 m is within, of 7 mm is told, with how much over what length', () => {

@@ -132,7 +132,7 @@ const publishedIn = (plan: Plan): readonly PublishedPull[] =>
 const said = (findings: readonly Finding[]): readonly string[] =>
   findings
     .filter(({ rule }) => rule === 'published-pull')
-    .map((f) => `${f.weight}: ${say(f.say)}`.replace(/[\u2009\u202f\u00a0]/g, ' '))
+    .map((f) => `${f.weight}: ${say(f.say)}`.replace(/[\u202f\u202f\u00a0]/g, ' '))
 const newtons = ({ pull }: PublishedPull): number | null =>
   pull !== null && pull.state !== 'unknown' ? pull.value : null
 

@@ -34,7 +34,7 @@ test('the texts name the part in hand, where it goes and the lines of its wall, 
   const labels = labelsOf(samplePlan, standing, views.at(index), views.room, 'mm')
   const texts = labels.map((l) => l.text)
   expect(texts).toContain('wall unit 2')
-  expect(texts).toContain('1\u2009220 mm')
+  expect(texts).toContain('1\u202f220 mm')
   expect(texts.filter((t) => t.startsWith('[no '))).toEqual([])
   expect(texts.some((t) => t.includes('+400'))).toBe(true)
   expect(new Set(labels.map((l) => l.id)).size).toBe(labels.length)

@@ -48,7 +48,7 @@ function planned(edits: readonly Edit[]): {
 }
 
 /** A sentence with plain spaces, as a test is typed. */
-const said = (message: Message): string => say(message).replace(/[\u2009\u202f\u00a0]/g, ' ')
+const said = (message: Message): string => say(message).replace(/[\u202f\u202f\u00a0]/g, ' ')
 
 /** Findings that are not notes, by id: notes tell, they hold nobody up. */
 const raised = (plan: Told): ReadonlyMap<string, Finding> =>

@@ -9,7 +9,7 @@ const MOST_VALUES = 200_000
 /** Keys that mean something to the language itself, so that no reader of the file can be led astray by them. */
 const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype'])
 
-const group = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, '\u2009')
+const group = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, '\u202f')
 
 function tooLarge(length: number): Problem {
   return {

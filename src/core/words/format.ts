@@ -3,15 +3,15 @@ import type { Figure, FigureUnit, ValueFigure } from '../figure'
 /** How lengths are shown: millimetres, or inches to the sixteenth. */
 export type Display = 'mm' | 'inch'
 
-const THIN = '\u2009'
+const NARROW = '\u202f'
 const MINUS = '\u2212'
 
-/** 1812 → "1 812" with a thin space; only from four figures on. */
+/** 1812 → "1 812" with a narrow space that no line is broken at; only from four figures on. */
 function grouped(digits: string): string {
   const [whole = '', rest] = digits.split('.')
   const parts: string[] = []
   for (let end = whole.length; end > 0; end -= 3) parts.unshift(whole.slice(Math.max(0, end - 3), end))
-  return parts.join(THIN) + (rest === undefined ? '' : `.${rest}`)
+  return parts.join(NARROW) + (rest === undefined ? '' : `.${rest}`)
 }
 
 /** Decimals that the precision bears out: tenths only when it is known better than half a unit. */

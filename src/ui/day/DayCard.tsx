@@ -6,7 +6,7 @@ import { ProblemList } from '../ProblemList'
 import { SlipFigures } from '../rehearse/SlipFigures'
 import { Cautions } from '../signs/Cautions'
 import { HurtLine } from '../signs/HurtLine'
-import { count, keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
+import { count, keyOf, namesWhole, STAGE_NAMES, TRADE_NAMES, words } from '../words'
 import { Changes } from './Changes'
 import { DayLog } from './DayLog'
 import { clockText, doneEntry } from './entry-words'
@@ -44,7 +44,7 @@ export function DayCard({ plan, at, operation, onDone, children }: Props) {
         <a href={`#rehearse/${operation.id}`}>See it rehearsed</a>
       </p>
       <h1 id="day-title" tabIndex={-1} ref={heading}>
-        {words(operation.title)}
+        {namesWhole(words(operation.title))}
       </h1>
       {trade !== null && <p className="hold-point">Not yours to do: only for {TRADE_NAMES[trade]}.</p>}
       <HurtLine cautions={operation.cautions} />

@@ -3,7 +3,7 @@ import type { Change, Operation, Plan } from '../../core/plan/types'
 import { figureText } from '../../core/words/format'
 import { footOf, unitName, unitOf, wallName } from '../../core/words/plan-names'
 import { lineName } from '../paper/wall/line-names'
-import { unbroken, words } from '../words'
+import { words } from '../words'
 
 export interface TellingChange {
   readonly id: string
@@ -28,7 +28,7 @@ export function tellingChanges(plan: Plan): readonly TellingChange[] {
 }
 
 function wasIs({ was, is }: Change, signed: boolean): string {
-  const text = (figure: Figure | null) => (figure === null ? null : unbroken(figureText(figure, { signed })))
+  const text = (figure: Figure | null) => (figure === null ? null : figureText(figure, { signed }))
   if (was === null) return `is ${text(is)}`
   if (is === null) return `was ${text(was)}, falls away`
   return `was ${text(was)}, is ${text(is)}`

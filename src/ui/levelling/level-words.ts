@@ -2,13 +2,12 @@ import { valueOf } from '../../core/figure'
 import type { LevelOn } from '../../core/levelling/level-on'
 import { type Axis, type Bubble, ENDS, type End, type Vial } from '../../core/levelling/vial'
 import { groupedNumber } from '../../core/words/format'
-import { unbroken } from '../words'
 
 /** To the tenth of a millimetre, as a level with a packer is read: 1.6. */
 export const tenths = (mm: number): string => String(Math.round(Math.abs(mm) * 10) / 10)
 
 /** A length that is whole as a rule: 600, 1 000. */
-const whole = (mm: number): string => (Math.abs(mm) < 100 ? tenths(mm) : unbroken(groupedNumber(mm)))
+const whole = (mm: number): string => (Math.abs(mm) < 100 ? tenths(mm) : groupedNumber(mm))
 
 const NAMES: Readonly<Record<End, string>> = { left: 'Left', right: 'Right', front: 'Front', back: 'Back' }
 /** Where the top of an upright goes when the end that is named is the high one. */

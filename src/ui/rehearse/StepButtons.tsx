@@ -1,7 +1,7 @@
 import type { Plan } from '../../core/plan/types'
 import { useActions } from '../app-context'
 import { toFirstOpenCheck } from '../Checks'
-import { lowerFirst, words } from '../words'
+import { lowerFirst, namesWhole, words } from '../words'
 import type { Held } from './held'
 
 interface Props {
@@ -42,7 +42,7 @@ export function StepButtons({ plan, index, held }: Props) {
         <span className="next-words">
           {next === undefined
             ? 'This is the last step'
-            : `${held === null ? 'Next' : 'Rehearse on'}: ${lowerFirst(words(next.title))}`}
+            : `${held === null ? 'Next' : 'Rehearse on'}: ${namesWhole(lowerFirst(words(next.title)))}`}
         </span>
       </button>
     </div>

@@ -14,7 +14,7 @@ import { Checks } from '../Checks'
 import { type ReadingAt, ReadingContext, useIsRead } from '../reading'
 import { Cautions } from '../signs/Cautions'
 import { HurtLine } from '../signs/HurtLine'
-import { count, keyOf, STAGE_NAMES, TRADE_NAMES, words } from '../words'
+import { count, keyOf, namesWhole, STAGE_NAMES, TRADE_NAMES, words } from '../words'
 import type { ReadAloud as ReadAloudHere } from './aloud/ReadAloud'
 import { leadingFigures } from './figure-groups'
 import { SlipFigures } from './SlipFigures'
@@ -134,7 +134,7 @@ interface HeadingProps {
 function Heading({ operation, heading }: HeadingProps) {
   return (
     <h1 id="step-title" tabIndex={-1} ref={heading}>
-      <span data-read={useIsRead('title')}>{words(operation.title)}</span>
+      <span data-read={useIsRead('title')}>{namesWhole(words(operation.title))}</span>
     </h1>
   )
 }

@@ -2,7 +2,7 @@ import type { Message } from '../../core/message'
 import type { Operation } from '../../core/plan/types'
 import { targetText } from '../Checks'
 import { sentences } from '../sentences'
-import { hurtText } from '../signs/HurtLine'
+import { hurtText, isAllSaidAbove } from '../signs/HurtLine'
 import { TRADE_NAMES, words } from '../words'
 
 /** One sentence of a step, by where it stands on the slip: `does.2` is the third line of what to do. */
@@ -26,10 +26,7 @@ const listAt = (name: string, list: readonly Message[]): readonly StepSentence[]
 export function toDoAndMind({ does, cautions }: Operation): readonly StepSentence[] {
   return [
     ...listAt('does', does),
-    ...listAt(
-      'cautions',
-      cautions.map((c) => c.say),
-    ),
+    ...listAt('cautions', isAllSaidAbove(cautions) ? [] : cautions.map((c) => c.say)),
   ]
 }
 

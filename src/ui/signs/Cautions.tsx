@@ -2,6 +2,7 @@ import type { ReactNode } from 'react'
 import type { Caution } from '../../core/plan/types'
 import { keyOf } from '../words'
 import { CautionLine } from './CautionLine'
+import { isAllSaidAbove } from './HurtLine'
 
 interface Props {
   readonly cautions: readonly Caution[]
@@ -9,9 +10,9 @@ interface Props {
   readonly say?: (caution: Caution, index: number) => ReactNode
 }
 
-/** All that is to be minded at an operation, each with its sign. */
+/** All that is to be minded at an operation, each with its sign; a single one stands in the line above alone. */
 export function Cautions({ cautions, say }: Props) {
-  if (cautions.length === 0) return null
+  if (cautions.length === 0 || isAllSaidAbove(cautions)) return null
   return (
     <section className="cautions" aria-label="To mind" tabIndex={-1}>
       {cautions.map((caution, i) => (

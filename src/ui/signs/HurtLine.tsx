@@ -8,12 +8,21 @@ import { Sign } from './Sign'
 /** A caution longer than this is cut after its first sentence: all of it stands below. */
 const LONG = 110
 
-/** What can hurt somebody at this work, said before anything else; a tap leads to all that is to be minded. */
+/** What can hurt somebody at this work, said before anything else; a tap leads to all that is to be minded, where there is more. */
 export function HurtLine({ cautions }: { readonly cautions: readonly Caution[] }) {
   const first = gravest(cautions)
   const isRead = useIsRead('hurt')
   if (first === undefined) return null
   const more = cautions.length - 1
+  const said = <strong data-read={isRead}>{hurtText(cautions)}</strong>
+  if (isAllSaidAbove(cautions)) {
+    return (
+      <div className="hurt-line">
+        <Sign code={first.sign} />
+        <span>{said}</span>
+      </div>
+    )
+  }
   return (
     <button
       type="button"
@@ -22,8 +31,7 @@ export function HurtLine({ cautions }: { readonly cautions: readonly Caution[] }
     >
       <Sign code={first.sign} />
       <span>
-        <strong data-read={isRead}>{hurtText(cautions)}</strong>{' '}
-        {more > 0 && <span className="and-more">And {count(more, 'more', 'more')} to mind.</span>}
+        {said} {more > 0 && <span className="and-more">And {count(more, 'more', 'more')} to mind.</span>}
       </span>
     </button>
   )
@@ -35,6 +43,12 @@ export function hurtText(cautions: readonly Caution[]): string | null {
   if (first === undefined) return null
   const said = words(first.say)
   return said.length > LONG ? (sentences(said)[0] ?? said) : said
+}
+
+/** The one thing to mind is said above already, whole: it is not said once more below. */
+export function isAllSaidAbove(cautions: readonly Caution[]): boolean {
+  const [only] = cautions
+  return only !== undefined && cautions.length === 1 && hurtText(cautions) === words(only.say)
 }
 
 /** Signs that warn go before those that forbid, and both before what is to be worn. */

@@ -18,7 +18,7 @@ const keysOf = (kind: FirstKind, parts: Part = {}): readonly string[] =>
     .map((line) => line.say.key.replace('first.', ''))
 const saidOf = (key: string, parts: Part): string => {
   const line = answerOf(parts).find((one) => one.say.key === `first.${key}`)
-  return line === undefined ? '' : say(line.say).replaceAll('\u2009', ' ')
+  return line === undefined ? '' : say(line.say).replaceAll('\u202f', ' ')
 }
 
 const wall = (more: Part = {}) => [{ id: 'a', ...more }]

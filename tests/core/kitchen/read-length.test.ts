@@ -13,7 +13,7 @@ test.each<[string, number]>([
   ['2400 mm', 2400],
   ['2400mm', 2400],
   ['  2400 MM ', 2400],
-  ['2\u2009400', 2400],
+  ['2\u202f400', 2400],
   ['2\u202f400\u00a0mm', 2400],
   ['2,4 m', 2400],
   ['2.4m', 2400],
@@ -93,7 +93,7 @@ test('whole and tenth millimetres come back however they are written', () => {
       fc.boolean(),
       (value, mark, isGrouped, hasUnit) => {
         const [whole = '', rest = ''] = String(Math.abs(value) / 10).split('.')
-        const grouped = isGrouped ? whole.replace(/\B(?=(\d{3})+$)/g, '\u2009') : whole
+        const grouped = isGrouped ? whole.replace(/\B(?=(\d{3})+$)/g, '\u202f') : whole
         const text = `${value < 0 ? '-' : ''}${grouped}${rest === '' ? '' : mark + rest}${hasUnit ? ' mm' : ''}`
         expect(readLength(text)).toBeCloseTo(value / 10, 6)
       },

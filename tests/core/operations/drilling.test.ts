@@ -23,7 +23,7 @@ function sceneWork(scene: Scene): readonly Operation[] {
 }
 
 const saidBy = (work: readonly Operation[], id: string): readonly string[] =>
-  (work.find((o) => o.id === id)?.does ?? []).map((m) => say(m).replaceAll('\u2009', ' '))
+  (work.find((o) => o.id === id)?.does ?? []).map((m) => say(m).replaceAll('\u202f', ' '))
 const figureOf = (work: readonly Operation[], id: string, name: string) =>
   work.find((o) => o.id === id)?.figures.find((f) => f.name === name)?.figure
 
@@ -256,7 +256,7 @@ describe('what is found about fixings', () => {
   const outcome = outcomeOf('l-shape')
   const found = new Map(
     outcome.kind === 'plan'
-      ? outcome.plan.findings.map((f) => [f.id, say(f.say).replaceAll('\u2009', ' ')] as const)
+      ? outcome.plan.findings.map((f) => [f.id, say(f.say).replaceAll('\u202f', ' ')] as const)
       : [],
   )
 

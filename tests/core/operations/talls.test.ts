@@ -51,7 +51,7 @@ describe('standing a tall up', () => {
     const said = saidAt(kitchenOf([tall('t', 'a', 0)]), 'stand-up:t')
     expect(said).toMatch(/Wind its legs right in, to 80 mm\./)
     expect(said).toMatch(/bottom edge on blocks 90 mm high/)
-    expect(said).toMatch(/needs 2\u2009244 mm over the floor/)
+    expect(said).toMatch(/needs 2\u202f244 mm over the floor/)
     expect(said).toMatch(/heavy behind the blocks/)
   })
 
@@ -59,7 +59,7 @@ describe('standing a tall up', () => {
   test('no height for such blocks: legs off first, on again before it is moved in', () => {
     const file = kitchenOf([tall('t', 'a', 0)], under(1200))
     expect(saidAt(file, 'stand-up:t')).toMatch(
-      /Take its legs off.*blocks 20 mm high.*needs? 2\u2009174 mm|needs 2\u2009174 mm.*blocks 20 mm high/,
+      /Take its legs off.*blocks 20 mm high.*needs? 2\u202f174 mm|needs 2\u202f174 mm.*blocks 20 mm high/,
     )
     expect(saidAt(file, 'place:t')).toMatch(/fits the legs of the raised side/)
     expect(saidAt(file, 'set-legs:t')).toMatch(/take them off again/)

@@ -42,8 +42,8 @@ describe('what is said of a height', () => {
     for (const name of ['l-shape', 'one-wall'] as const)
       for (const v of planOf(name).heights.values) {
         const said = heightWords(v, 2, 0)
-        const [, low, high] = /from ([+−]?[\d\u2009.]+) to ([+−]?[\d\u2009]+(?:\.\d)?)/.exec(said) ?? []
-        const number = (text = '') => Number(text.replace('−', '-').replaceAll('\u2009', ''))
+        const [, low, high] = /from ([+−]?[\d\u202f.]+) to ([+−]?[\d\u202f]+(?:\.\d)?)/.exec(said) ?? []
+        const number = (text = '') => Number(text.replace('−', '-').replaceAll('\u202f', ''))
         expect(number(low)).toBeCloseTo(v.lowest as number, 0)
         expect(number(high)).toBeCloseTo(v.highest as number, 0)
       }

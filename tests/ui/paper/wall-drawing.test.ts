@@ -53,7 +53,7 @@ describe.each(walls)('$title', ({ plan, frame }) => {
       pen,
     )
     expect(levels.filter((l) => l.isDatum)).toHaveLength(1)
-    for (const level of levels) expect(level.text).toMatch(/ [+−]?[\d\u2009]+(\.\d)?$/)
+    for (const level of levels) expect(level.text).toMatch(/ [+−]?[\d\u202f]+(\.\d)?$/)
   })
 })
 

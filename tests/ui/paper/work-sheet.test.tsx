@@ -30,5 +30,5 @@ test('a height from the line is signed, a drop and a width are not', () => {
   expect(all).toContain('+392 mm ± 1')
   expect(all).toContain('−138 mm ± 1')
   expect(all).toContain('600 mm ± 2')
-  expect(all).toContain('1\u2009000 mm ± 1')
+  expect(all).toContain('1\u202f000 mm ± 1')
 })

@@ -1,5 +1,6 @@
 import { beforeAll, expect, test } from 'vitest'
 import { StepSlip } from '../../../src/ui/rehearse/StepSlip'
+import { words } from '../../../src/ui/words'
 import { planOf } from '../../support/kitchens'
 import { show } from '../../support/render'
 
@@ -23,7 +24,11 @@ test('every operation has a slip with its title, its words and its crew, and no 
     expect(shown.text(), operation.id).not.toMatch(/\[no |undefined|NaN|\[object/)
     expect(shown.text(), operation.id).toContain('minutes')
     expect(shown.element.querySelectorAll('.does li'), operation.id).toHaveLength(operation.does.length)
-    expect(shown.element.querySelectorAll('.caution'), operation.id).toHaveLength(operation.cautions.length)
+    // A single one stands whole in the line above; of more than one each stands in the list.
+    const listed = shown.element.querySelectorAll('.caution, div.hurt-line')
+    expect(listed, operation.id).toHaveLength(operation.cautions.length)
+    for (const { say } of operation.cautions)
+      expect(shown.text(), operation.id).toContain(words(say).replaceAll(/\s+/g, ' '))
     await shown.close()
   }
 })

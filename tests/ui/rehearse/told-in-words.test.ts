@@ -28,7 +28,7 @@ function wordsOf(o: Operation): string {
     ...o.checks.map((c) => `${words(c.ask)} ${targetText(c) ?? ''}`),
   ]
     .join('\n')
-    .replace(/[\u2009\u202f]/g, ' ')
+    .replace(/[\u202f\u202f]/g, ' ')
 }
 
 const LINES: Readonly<Record<string, RegExp>> = {
@@ -48,7 +48,7 @@ const LINES: Readonly<Record<string, RegExp>> = {
 /** The number of a figure as it stands in a sentence, with its sign. */
 const bare = (figure: Figure, signed = false): string =>
   figureText(figure, { signed, withUnit: false })
-    .replace(/[\u2009\u202f]/g, ' ')
+    .replace(/[\u202f\u202f]/g, ' ')
     .replace(' (assumed)', '')
 
 /** What is shown as now and not named; each as it would be looked for. */

@@ -21,7 +21,7 @@ const press = (shown: Shown, at: string, key: string) =>
 // On the Garden wall: 450 + 800 + 600 = 1850 of 3100.
 test('widths together stand against the length of the wall', async () => {
   const shown = await opened('units', sceneFile('l-shape'))
-  const said = shown.text().replaceAll('\u2009', ' ')
+  const said = shown.text().replaceAll('\u202f', ' ')
   expect(said).toContain('standing 3 800 of 3 900, 100 left over; hanging 2 100 of 3 900, 1 800 left over.')
   expect(said).toContain('standing 1 850 of 3 100, 1 250 left over.')
   await shown.close()
@@ -80,7 +80,7 @@ test('what is left over beside a stand-in is not known', () => {
 
 test('a wall of no known length is dashed with a ?, and says what stands in for it; so does what is not drawn', async () => {
   const shown = await opened('walls', HALF)
-  const said = shown.text().replaceAll('\u2009', ' ')
+  const said = shown.text().replaceAll('\u202f', ' ')
   expect(drawn(shown, 'walls.b').getAttribute('aria-label')).toBe('Wall b, length not known')
   expect(drawn(shown, 'walls.b').querySelector('rect')?.getAttribute('width')).toBe(String(2400 / 9))
   expect(said).toContain('a wall is drawn 2 400 long or more, a unit 600 wide.')
@@ -98,7 +98,7 @@ test('units longer than the wall are too long by so much', async () => {
     { id: 'base-2', kind: 'base', wall: 'a', order: { rightOf: 'base-1' }, width: '70 cm' },
   ]
   const shown = await opened('units', { walls: [{ id: 'a', length: 1000 }], units })
-  expect(shown.text().replaceAll('\u2009', ' ')).toContain('standing 1 100 of 1 000, 100 too long.')
+  expect(shown.text().replaceAll('\u202f', ' ')).toContain('standing 1 100 of 1 000, 100 too long.')
   await shown.close()
 })
 
