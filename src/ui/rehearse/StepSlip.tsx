@@ -52,6 +52,12 @@ const LevelTrial = lazy(() =>
     () => ({ default: () => null }),
   ),
 )
+const StageNow = lazy(() =>
+  import('./StageNow').then(
+    (m) => ({ default: m.StageNow }),
+    () => ({ default: () => null }),
+  ),
+)
 const StepFindings = orNothing('StepFindings')
 const ToSettle = orNothing('ToSettle')
 
@@ -90,6 +96,9 @@ export function StepSlip({ plan, operation, index, ticked, onTick }: Props) {
           </Suspense>
         </div>
         <Heading operation={operation} heading={heading} />
+        <Suspense fallback={null}>
+          <StageNow plan={plan} operation={operation} />
+        </Suspense>
         {trade !== null && <TradeOnly trade={trade} />}
         <HurtLine cautions={cautions} />
         <HoldPoint plan={plan} operation={operation} />

@@ -14,6 +14,7 @@ beforeAll(async () => {
     import('../../../src/ui/rehearse/StandsOn'),
     import('../../../src/ui/rehearse/WhyAnswer'),
     import('../../../src/ui/rehearse/StepFindings'),
+    import('../../../src/ui/rehearse/StageNow'),
   ])
 })
 
@@ -98,4 +99,28 @@ test('every hole on the wall stands under its height', async () => {
   const shown = await slipOf(operation?.id ?? '')
   expect(shown.element.querySelectorAll('.holes-on-wall li')).toHaveLength(operation?.holes.length ?? 0)
   await shown.close()
+})
+
+test('where tall units, wall units, bases, worktops and fronts begin, why the one comes before the other stands under the title', async () => {
+  const stageAt = async (id: string) => {
+    const shown = await slipOf(id)
+    const said = shown.element.querySelector('h1 + .why-stage')?.textContent ?? null
+    await shown.close()
+    return said
+  }
+  expect(await stageAt('stand-up:tall-1')).toMatch(
+    /^Why tall units before wall units: Tall unit 1 first: the top of wall unit 1, .+ Either could come first: for this alone the other way costs about 30 min more, as reckoned, and 3 more reasons speak for it too\.$/,
+  )
+  for (const id of ['drill-rail:rail-1', 'hang:wall-1'])
+    expect(await stageAt(id)).toMatch(/^Why wall units after tall units: .+Either could come first/)
+  expect(await stageAt('place:corner-1')).toMatch(
+    /^Why base units after wall units: Wall unit 1, .+ is lifted without reaching over base unit 1, .+ about 20 min more/,
+  )
+  expect(await stageAt('worktop:worktop-a')).toMatch(
+    /^Why worktops after base units: Base tops are proved at .+ before worktop 1 covers them\. A must\.$/,
+  )
+  expect(await stageAt('hang-fronts:base-5')).toMatch(
+    /^Why doors and drawers after worktops: Fronts of base unit 1 are marked by worktop 1, .+Either could come first/,
+  )
+  expect(await stageAt('hang:wall-2')).toBeNull()
 })
