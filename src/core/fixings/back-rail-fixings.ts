@@ -55,6 +55,7 @@ export function backRailFixings(work: WallWork, position: UnitPosition, top: Fig
     say: lack.say,
     figures: [position.left, position.right, sides.height, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
+    settledBy: lack.settledBy,
     basis,
     ask: message('fixings.let-timber-in', { wall: work.name }),
   })

@@ -68,6 +68,7 @@ export function baseBrackets(work: WallWork, position: UnitPosition, top: Figure
     say: lack.say,
     figures: [position.left, position.right, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
+    settledBy: lack.settledBy,
     basis: through ? throughBasis : basis,
     ask: message('fixings.find-the-studs', { wall: work.name }),
   })

@@ -118,6 +118,7 @@ function past(
       about: [work.wall.id, ...deep.map((d) => d.hole.id)],
       figures: depths,
       from: facts,
+      settledBy: facts,
       basis,
     }),
   ]
@@ -142,6 +143,7 @@ function doubtfulStuds(work: WallWork): readonly Finding[] {
         : message(`fixings.stud-${stud.why}.no-place`, { wall: work.name }),
       figures: [stud.centre],
       from: stud.missing,
+      settledBy: stud.missing,
       basis: practice('one beep of a detector is not a stud: both edges are found, and the middle taken'),
       ask: message('fixings.find-the-studs', { wall: work.name }),
     }),

@@ -64,6 +64,7 @@ export function secondFixings(
     say: lack.say,
     figures: [position.left, position.right, rail.middle, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
+    settledBy: lack.settledBy,
     basis,
     ask: message('fixings.let-timber-in', { wall: work.name }),
   })

@@ -48,6 +48,7 @@ export function tallRestraint(work: WallWork, position: UnitPosition, top: Figur
     say: lack.say,
     figures: [position.left, position.right, sides.height, ...lack.figures],
     from: [...work.studs.from, ...work.letInFrom],
+    settledBy: lack.settledBy,
     basis,
     ask: message('fixings.let-timber-in', { wall: work.name }),
   })

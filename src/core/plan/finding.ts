@@ -18,6 +18,8 @@ interface FindingParts {
   readonly figures?: readonly Figure[]
   /** Facts it rests on beside those of its figures. */
   readonly from?: readonly InputId[]
+  /** The facts that settle it once they are entered. */
+  readonly settledBy?: readonly InputId[]
   readonly basis: Basis
   readonly ask?: Message
   readonly waysOut?: readonly WayOut[]
@@ -45,6 +47,7 @@ export function finding(parts: FindingParts): Finding {
     say: parts.say,
     figures,
     from: sortedIds([...figures.flatMap((f) => f.from), ...(parts.from ?? [])]),
+    ...(parts.settledBy === undefined ? {} : { settledBy: parts.settledBy }),
     basis: parts.basis,
     ask: parts.ask ?? null,
     waysOut: parts.waysOut ?? [],

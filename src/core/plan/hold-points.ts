@@ -1,3 +1,4 @@
+import type { InputId } from '../figure'
 import type { Finding, Hole, Operation, Stage } from './types'
 
 /** Work that only looks, measures or marks: a finding about a unit does not stop it. */
@@ -5,6 +6,12 @@ export const LOOKING: readonly Stage[] = ['check-delivery', 'make-safe', 'survey
 
 /** Whether an operation goes into its wall: by a hole, or by cutting it open. */
 const goesIn = ({ holes, kind }: Operation) => holes.length > 0 || kind === 'fit-nogging'
+
+/** The stud a fact is of: `walls.a.studs.s1.confirmed`. */
+function studIn(fact: InputId): string | undefined {
+  const [list, , of, stud] = fact.split('.')
+  return list === 'walls' && of === 'studs' ? stud : undefined
+}
 
 /**
  * How work can bear on what a finding is about, the closest first: it makes one of the holes named, or one in the stud
@@ -19,7 +26,7 @@ function bearings(finding: Finding, holes: readonly Hole[]): readonly ((operatio
       .filter((h) => about.includes(h.id) || (isOn(h.wall) && about.includes(h.stud ?? '')))
       .map((h) => h.id),
   )
-  const isOfStud = finding.rule.startsWith('stud-')
+  const isOfStud = (finding.settledBy ?? []).some((fact) => about.includes(studIn(fact) ?? ''))
   return [
     (o) => o.holes.some((id) => named.has(id)),
     (o) => isOfStud && o.kind === 'fix' && o.holes.length === 0 && isOn(o.wall),

@@ -521,6 +521,8 @@ export interface Finding {
   readonly say: Message
   readonly figures: readonly Figure[]
   readonly from: readonly InputId[]
+  /** The facts that settle it once they are entered, where its rule knows them; left out: see `plan/settled-by`. */
+  readonly settledBy?: readonly InputId[]
   readonly basis: Basis
   /** Who can confirm or settle it. */
   readonly ask: Message | null

@@ -5,6 +5,7 @@ import { useActions, useApp } from '../app-context'
 import { bringIntoView } from '../bring-into-view'
 import { actionOf } from '../findings/action'
 import { words } from '../words'
+import { AnswerAt } from './AnswerAt'
 
 interface Props {
   readonly plan: Plan
@@ -76,6 +77,7 @@ function OneFound({ plan, finding, letter, isOpen }: OneProps) {
         </p>
       )}
       {rest !== '' && <p>{rest}</p>}
+      <AnswerAt finding={finding} plan={plan} />
       {isPlaced && (
         <button
           type="button"
@@ -100,6 +102,7 @@ export function ToSettle({ plan, operation }: Props) {
           <button type="button" className="link" onClick={() => actions.openFinding(finding.id)}>
             {words(finding.called)}
           </button>
+          <AnswerAt finding={finding} plan={plan} />
         </li>
       ))}
     </ul>

@@ -122,6 +122,12 @@ export function StepSlip({ plan, operation, index, ticked, onTick }: Props) {
           say={({ say }, i) => <Line operation={operation} at={`cautions.${i}`} text={words(say)} />}
         />
         <Checks operation={operation} ticked={operation.done ? null : ticked} onTick={onTick} />
+        {operation.checks.length > 0 && !operation.done && (
+          <p className="quiet ticks-only">
+            Ticks here are for the rehearsal only: nothing is written down, and nothing found is settled by
+            them.
+          </p>
+        )}
         <Suspense fallback={null}>
           <StepFindings plan={plan} operation={operation} />
         </Suspense>

@@ -49,3 +49,18 @@ test('one that bears on no single operation stops the first work that is not loo
 test('what hurts nobody, and what only warns, stops nothing', () => {
   expect(stopped([danger('base-1', { dangerous: false }), danger('a', { weight: 'warn' })])).toEqual([])
 })
+
+test('a danger in a stud stops the fixing that found nothing to hold in, by the fact it waits for and not by its name', () => {
+  const fix = (id: string, wall: string) => atStage(`fix:${id}`, 'base-units', { wall })
+  const works = [
+    atStage('stand-up:tall-1', 'talls', { wall: 'a', holes: ['tall-restraint.tall-1.left'] }),
+    fix('base-2', 'b'),
+    fix('base-3', 'a'),
+  ]
+  const of = (settledBy: readonly string[], about: readonly string[]) =>
+    withHoldPoints(works, [danger('a', { about, settledBy })], []).find((o) => o.stops.length > 0)?.id
+  expect(of(['walls.a.studs.s9.confirmed'], ['a', 's9'])).toBe('fix:base-3')
+  // Of a stud, though not about it: a unit that would be held there is stopped where it is worked on.
+  expect(of(['walls.a.studs.s9.confirmed'], ['a'])).toBe('stand-up:tall-1')
+  expect(of(['walls.a.traced'], ['a', 's9'])).toBe('stand-up:tall-1')
+})
