@@ -136,3 +136,93 @@ test('from blank with nothing known no figure of the work appears, and no hole',
   expect(known).toEqual([])
   await shown.close()
 })
+
+describe('a window as it is measured', () => {
+  const WINDOW = 'walls.a.openings.opening-x'
+  const blank = () => ({
+    format: 'dryrun-kitchen',
+    version: 1,
+    name: 'One window',
+    lines: [{ id: 'line' }],
+    walls: [
+      {
+        id: 'a',
+        length: 3900,
+        openings: [{ id: 'opening-x', kind: 'window', left: {}, right: {}, bottom: {}, top: {} }],
+      },
+    ],
+  })
+  const across = ({ element }: Shown, near: string, part = 'width'): HTMLInputElement => {
+    const found = element.querySelector<HTMLInputElement>(
+      `input[data-span="${WINDOW}.${near}"][data-part="${part}"]`,
+    )
+    if (found === null) throw new Error(`nothing across from ${near}`)
+    return found
+  }
+  const into = async (field: HTMLInputElement, text: string): Promise<void> => {
+    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set
+    await act(async () => field.focus())
+    for (let end = 1; end <= text.length; end++) {
+      await act(async () => {
+        set?.call(field, text.slice(0, end))
+        field.dispatchEvent(new Event('input', { bubbles: true }))
+      })
+    }
+    await act(async () => field.blur())
+  }
+
+  test('its edge and its width give the other edge, which is what is kept and shown', async () => {
+    const shown = await opened('walls', blank())
+    await into(input(shown, `${WINDOW}.left.at`), '900')
+    const edits = shown.store.getState().past.length
+    await into(across(shown, 'left'), '1200')
+    expect(kept(shown, `${WINDOW}.right`)).toEqual({ at: { value: 2100, pm: 4 } })
+    expect(input(shown, `${WINDOW}.right.at`).value).toBe('2100 ± 4')
+    expect(shown.store.getState().past.length).toBe(edits + 1)
+    expect(JSON.stringify(kept(shown, WINDOW))).not.toContain('1200')
+    await shown.close()
+  })
+
+  test('a width typed first waits and says for what; the edge put right takes it along, in one edit', async () => {
+    const shown = await opened('walls', blank())
+    await into(across(shown, 'left'), '1200')
+    expect(kept(shown, `${WINDOW}.right`)).toEqual({})
+    expect(shown.text()).toContain('Kept once it is joined by “Left edge”.')
+    const edits = shown.store.getState().past.length
+    await into(input(shown, `${WINDOW}.left.at`), '910')
+    expect(kept(shown, `${WINDOW}.right.at.value`)).toBe(2110)
+    expect(shown.text()).not.toContain('Kept once')
+    await into(input(shown, `${WINDOW}.left.at`), '900')
+    expect(kept(shown, `${WINDOW}.right.at.value`)).toBe(2100)
+    expect(shown.store.getState().past.length).toBe(edits + 2)
+    await shown.close()
+  })
+
+  test('the far edge typed over shows in the width, and no width moves it any more', async () => {
+    const shown = await opened('walls', blank())
+    await into(input(shown, `${WINDOW}.left.at`), '900')
+    await into(across(shown, 'left'), '1200')
+    await into(input(shown, `${WINDOW}.right.at`), '2000')
+    expect(across(shown, 'left').value).toBe('1100')
+    await into(input(shown, `${WINDOW}.left.at`), '950')
+    expect(kept(shown, `${WINDOW}.right.at`)).toBe(2000)
+    expect(across(shown, 'left').value).toBe('1050')
+    await act(async () => shown.actions.undo())
+    expect(across(shown, 'left').value).toBe('1100')
+    await shown.close()
+  })
+
+  test('a width that is none puts back what stood there, and says why', async () => {
+    const shown = await opened('walls', blank())
+    await into(input(shown, `${WINDOW}.left.at`), '900')
+    await into(across(shown, 'left'), '1200')
+    await into(across(shown, 'left'), '14 1/')
+    expect(kept(shown, `${WINDOW}.right.at.value`)).toBe(2100)
+    expect(across(shown, 'left').getAttribute('aria-invalid')).toBe('true')
+    expect(shown.text()).toContain('Not a length yet')
+    await into(across(shown, 'left'), '-5')
+    expect(shown.text()).toContain('Width: more than 0.')
+    expect(kept(shown, `${WINDOW}.right.at.value`)).toBe(2100)
+    await shown.close()
+  })
+})

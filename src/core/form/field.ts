@@ -23,6 +23,18 @@ interface Asked {
   readonly more?: true
   /** Asked only while another field of the thing holds one of these words; '' is while it holds none. */
   readonly only?: { readonly when: string; readonly is: readonly string[] }
+  /** This edge has another across from it, and people measure how far it is from the one to the other. */
+  readonly span?: Span
+}
+
+/** How far it is from one edge of a thing to the other: typed beside them, and kept nowhere. See span.ts. */
+export interface Span {
+  /** The other edge, by its key. */
+  readonly to: string
+  readonly label: string
+  readonly how?: string
+  /** Things of these kinds are measured at their middle. */
+  readonly middle?: { readonly of: readonly string[]; readonly label: string; readonly how: string }
 }
 
 export type Field = Asked &
@@ -161,6 +173,9 @@ export const list = (key: string, things: Things): Field => ({
   things,
   ...(things.how === undefined ? {} : { how: things.how }),
 })
+
+/** An edge, and how far it is from it to the other. */
+export const spanning = (field: Field, span: Span): Field => ({ ...field, span })
 
 /** The same fields, asked only while another one of the thing holds one of these words. */
 export const only = (when: string, is: readonly string[], ...fields: readonly Field[]): readonly Field[] =>

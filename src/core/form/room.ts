@@ -10,6 +10,7 @@ import {
   number,
   place,
   ref,
+  spanning,
   text,
   yesNo,
 } from './field'
@@ -148,11 +149,33 @@ export const boxes = list('boxes', {
       ['other', 'something else'],
     ]),
     ref('wall', 'On wall', ['walls']),
-    along('left', 'Left side'),
+    spanning(along('left', 'Left side'), {
+      to: 'right',
+      label: 'Width',
+      how: 'Of an upright pipe its diameter. Type it or the right side: the one gives the other.',
+      middle: {
+        of: ['pipe'],
+        label: 'Its middle, along the wall',
+        how: 'Of an upright pipe: with its diameter as the width it gives both sides.',
+      },
+    }),
     along('right', 'Right side'),
     length('near', 'Begins how far out from the wall', '0 where it touches the wall.'),
-    length('out', 'Reaches how far out'),
-    height('bottom', 'Underside'),
+    length(
+      'out',
+      'Reaches how far out',
+      'From the wall to its front. Of a pipe: the gap behind it and its diameter together.',
+    ),
+    spanning(height('bottom', 'Underside'), {
+      to: 'top',
+      label: 'Height',
+      how: 'Of a level pipe its diameter. Type it or the top: the one gives the other.',
+      middle: {
+        of: ['pipe'],
+        label: 'Its middle, up the wall',
+        how: 'Of a level pipe: with its diameter as the height it gives underside and top.',
+      },
+    }),
     height('top', 'Top'),
   ],
 })

@@ -124,7 +124,9 @@ export function Select({
   describedBy,
   label,
   onChoose,
-}: Props & {
+}: Omit<Props, 'path'> & {
+  /** The fact it is; none where what is chosen is not kept by itself. */
+  readonly path?: string
   readonly part?: string
   readonly options: readonly Option[]
   readonly value: string

@@ -1,9 +1,12 @@
 import { type ReactNode, useId } from 'react'
-import type { Field } from '../../../core/form/field'
+import type { Field, Span } from '../../../core/form/field'
+import { hasMiddle } from '../../../core/form/span'
 import { askedOf, thingAt } from '../../../core/form/things'
+import { useApp } from '../../app-context'
 import { ChoiceInput, RefInput, RefsInput, Ticks, YesNoInput } from './Choices'
 import { FieldNumber } from './FieldNumber'
 import { AlongInput, HeightInput, OrderInput, PlaceInput } from './Positions'
+import { SpanRows } from './SpanRows'
 import { ThingList } from './ThingList'
 import { TypedInput } from './TypedInput'
 import { useWords } from './use-fact'
@@ -13,6 +16,46 @@ export function FieldOf({ field, under }: { readonly field: Field; readonly unde
   const id = useId()
   const path = under === '' ? field.key : `${under}.${field.key}`
   if (field.kind === 'list') return <ThingList things={field.things} path={path} number={field.number} />
+  if (field.span !== undefined) return <Spanned field={field} span={field.span} under={under} />
+  return <OneField id={id} field={field} path={path} />
+}
+
+/** An edge and how far it is to the other; of what is measured at its middle, that comes first. */
+function Spanned({
+  field,
+  span,
+  under,
+}: {
+  readonly field: Field
+  readonly span: Span
+  readonly under: string
+}) {
+  const id = useId()
+  const isFromMiddle = useApp(({ kitchen }) => hasMiddle(span, thingAt(kitchen, under)))
+  const edge = <OneField id={id} field={field} path={`${under}.${field.key}`} />
+  const rows = <SpanRows key={under} field={field} span={span} under={under} hasMiddle={isFromMiddle} />
+  return isFromMiddle ? (
+    <>
+      {rows}
+      {edge}
+    </>
+  ) : (
+    <>
+      {edge}
+      {rows}
+    </>
+  )
+}
+
+function OneField({
+  id,
+  field,
+  path,
+}: {
+  readonly id: string
+  readonly field: Field
+  readonly path: string
+}) {
   const how = field.how === undefined ? undefined : `${id}-how`
   return (
     <div className="field" data-kind={field.kind}>

@@ -1,3 +1,4 @@
+import type { Option } from '../../../core/form/field'
 import { listAt, thingAt } from '../../../core/form/things'
 import { useApp } from '../../app-context'
 import { Select, useThings } from './Choices'
@@ -17,6 +18,16 @@ type Record = Readonly<{ [key: string]: unknown }>
 const recordOf = (value: unknown): Record =>
   typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Record) : {}
 
+export const ALONG_WAYS: readonly Option[] = [
+  ['left', 'from the left end'],
+  ['right', 'from the right end'],
+]
+export const HEIGHT_WAYS: readonly Option[] = [
+  ['up', 'above the line'],
+  ['down', 'below the line'],
+  ['aboveFloor', 'above the floor'],
+]
+
 /** Distance from an end of the wall, on either side of it. */
 export function AlongInput({ id, path, label }: Props) {
   const { value, set } = useFact(path)
@@ -29,10 +40,7 @@ export function AlongInput({ id, path, label }: Props) {
         path={path}
         part="from"
         label={`${label}: measured from`}
-        options={[
-          ['left', 'from the left end'],
-          ['right', 'from the right end'],
-        ]}
+        options={ALONG_WAYS}
         value={along['from'] === 'right' ? 'right' : 'left'}
         onChoose={(from) => set(said({ ...along, from }))}
       />
@@ -92,11 +100,7 @@ export function HeightInput({ id, path, label }: Props) {
         path={path}
         part="way"
         label={`${label}: measured`}
-        options={[
-          ['up', 'above the line'],
-          ['down', 'below the line'],
-          ['aboveFloor', 'above the floor'],
-        ]}
+        options={HEIGHT_WAYS}
         value={way}
         onChoose={choose}
       />

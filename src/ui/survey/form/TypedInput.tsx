@@ -131,7 +131,7 @@ function undoTyping(event: KeyboardEvent<HTMLInputElement>, forget: () => void):
 }
 
 /** The unit behind the figure, unless it was typed with one. */
-function unitShown(sort: string, unit: string | undefined, shown: string, lengths: 'mm' | 'inch') {
+export function unitShown(sort: string, unit: string | undefined, shown: string, lengths: 'mm' | 'inch') {
   const word = sort === 'length' ? (lengths === 'inch' ? 'in' : 'mm') : unit
   if (word === undefined || word === '' || (sort === 'length' && /[a-z"']/i.test(shown))) return null
   return <span className="unit">{word}</span>
