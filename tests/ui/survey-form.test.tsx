@@ -2,7 +2,7 @@
 import { act } from 'react'
 import { describe, expect, test } from 'vitest'
 import { PAGES } from '../../src/core/form/pages'
-import { thingAt } from '../../src/core/form/things'
+import { listAt, thingAt } from '../../src/core/form/things'
 import { PageForm } from '../../src/ui/survey/form/PageForm'
 import { sceneFile } from '../support/kitchens'
 import { type Shown, show } from '../support/render'
@@ -223,6 +223,55 @@ describe('a window as it is measured', () => {
     await into(across(shown, 'left'), '-5')
     expect(shown.text()).toContain('Width: more than 0.')
     expect(kept(shown, `${WINDOW}.right.at.value`)).toBe(2100)
+    await shown.close()
+  })
+})
+
+describe('what is taken out', () => {
+  const studs = ({ store }: Shown) => listAt(store.getState().kitchen, 'walls.a.studs').map(({ id }) => id)
+  const out = ({ element }: Shown, path: string) =>
+    act(async () => element.querySelector<HTMLElement>(`[data-remove="${path}"]`)?.click())
+  const status = ({ element }: Shown, list: string) =>
+    element.querySelector(`[data-list="${list}"] > [role=status]`)?.textContent
+  const back = ({ element }: Shown, list: string) =>
+    element.querySelector<HTMLElement>(`[data-put-back="${list}"]`)
+
+  test('is said in sight and aloud, the keyboard goes on with the next, and it can be put back where it stood', async () => {
+    const shown = await opened('walls')
+    const before = shown.store.getState().kitchen
+    const marks = studs(shown)
+    expect(marks.length).toBeGreaterThan(2)
+    const [first, second, third] = marks as readonly string[]
+    await out(shown, `walls.a.studs.${second}`)
+    expect(studs(shown)).not.toContain(second)
+    expect(status(shown, 'walls.a.studs')).toBe(`Stud ${second} taken out.`)
+    const line = back(shown, 'walls.a.studs')?.closest('p')
+    expect(line?.textContent).toContain(`Stud ${second} taken out.`)
+    expect(line?.previousElementSibling?.getAttribute('data-thing')).toBe(first)
+    expect((document.activeElement as HTMLElement).dataset['thing']).toBe(third)
+    await act(async () => back(shown, 'walls.a.studs')?.click())
+    expect(shown.store.getState().kitchen).toEqual(before)
+    expect(status(shown, 'walls.a.studs')).toBe('')
+    expect(back(shown, 'walls.a.studs')).toBeNull()
+    expect((document.activeElement as HTMLElement).dataset['thing']).toBe(second)
+    await shown.close()
+  })
+
+  test('the last of a list leaves the keyboard at what adds one; a unit comes back to its place', async () => {
+    const shown = await opened('units')
+    const before = listAt(shown.store.getState().kitchen, 'units')
+    const mark = String(before[1]?.['id'])
+    await act(async () => shown.actions.choose('units', mark))
+    await out(shown, `units.${mark}`)
+    expect((document.activeElement as HTMLElement).dataset['thing']).toBe(before[2]?.['id'])
+    await act(async () => back(shown, 'units')?.click())
+    expect(listAt(shown.store.getState().kitchen, 'units')).toEqual(before)
+    await act(async () => shown.actions.choose('units', String(before[0]?.['id'])))
+    for (const { id } of before) await out(shown, `units.${String(id)}`)
+    expect((document.activeElement as HTMLElement).dataset['add']).toBe('units')
+    expect(back(shown, 'units')).not.toBeNull()
+    await act(async () => shown.actions.undo())
+    expect(back(shown, 'units')).toBeNull()
     await shown.close()
   })
 })

@@ -1,3 +1,5 @@
+import type { Edit } from '../plan/types'
+import { upperFirst } from '../words/upper-first'
 import { copiedValue } from './copied-value'
 import type { Field, Things } from './field'
 
@@ -49,6 +51,44 @@ export function nextMark(things: Things, list: readonly Thing[], stem: string): 
 export function isOwnMark(things: Things, thing: Thing): boolean {
   const id = String(thing['id'])
   return id.startsWith(`${markStem(things, thing)}-`) && /-\d+$/.test(id)
+}
+
+/**
+ * What a thing is called over its fields: its sort and its mark, and no word of them twice. `line` is the line, `stud-2`
+ * stud 2, and `window-1` among doors and windows window 1.
+ */
+export function calledIn({ one }: Pick<Things, 'one'>, mark: string): string {
+  const [, stem = mark, number = ''] = /^(.*?)(?:-(\d+))?$/.exec(mark) ?? []
+  const words = stem.split('-')
+  const own = one.split(/,? or |, |[ -]/)
+  const isChoice = / or |, /.test(one)
+  if (isChoice && words.some((word) => own.includes(word)))
+    return upperFirst([...words, number].join(' ').trim())
+  const isSaid = words.every((word) => own.includes(word))
+  return upperFirst(`${one} ${isSaid ? number : mark}`.trim())
+}
+
+/** What has been taken out of a list, and where it stood. */
+export interface TakenOut {
+  readonly list: string
+  readonly at: number
+  readonly thing: Thing & { readonly id: string }
+}
+
+/** @returns undefined where there is no such thing */
+export function takenOut(file: unknown, list: string, mark: string): TakenOut | undefined {
+  const things = listAt(file, list)
+  const at = things.findIndex(({ id }) => id === mark)
+  const thing = things[at]
+  return thing === undefined ? undefined : { list, at, thing: { ...thing, id: mark } }
+}
+
+/** Puts it back where it stood; nothing where its mark is another's by now. */
+export function putBack(file: unknown, { list, at, thing }: TakenOut): readonly Edit[] {
+  const there = thingAt(file, list)
+  const things: readonly unknown[] = Array.isArray(there) ? there : []
+  if (listAt(file, list).some(({ id }) => id === thing.id)) return []
+  return [{ set: list, to: [...things.slice(0, at), thing, ...things.slice(at)] }]
 }
 
 const EMPTY_ALONG = {}

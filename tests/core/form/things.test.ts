@@ -6,6 +6,7 @@ import { PAGES } from '../../../src/core/form/pages'
 import { renamed, thingsAt } from '../../../src/core/form/rename'
 import {
   askedOf,
+  calledIn,
   droppedBy,
   furtherThing,
   isOwnMark,
@@ -114,6 +115,38 @@ describe('what is asked', () => {
       }
     },
   )
+})
+
+describe('what a thing is called over its fields', () => {
+  test.each([
+    ['line', 'line', 'Line'],
+    ['line', 'line-2', 'Line 2'],
+    ['line', 'back', 'Line back'],
+    ['wall', 'a', 'Wall a'],
+    ['stud', 'a-s4', 'Stud a-s4'],
+    ['floor reading', 'floor-3', 'Floor reading 3'],
+    ['door or window', 'window-1', 'Window 1'],
+    ['socket, switch or outlet', 'outlet-2', 'Outlet 2'],
+    ['socket, switch or outlet', 'spur-1', 'Socket, switch or outlet spur-1'],
+    ['unit', 'corner-base-1', 'Unit corner-base-1'],
+  ])('of a %s marked %s', (one, mark, called) => {
+    expect(calledIn({ one }, mark)).toBe(called)
+  })
+
+  test('is never one word twice, whatever marks the survey itself gives', () => {
+    const lists = (fields: readonly Field[]): readonly Things[] =>
+      fields.flatMap((f) => (f.kind === 'list' ? [f.things, ...lists(f.things.fields)] : []))
+    for (const things of lists(PAGES.flatMap((page) => page.fields))) {
+      const kind = things.fields.find((f) => f.key === 'kind')
+      const kinds = kind?.kind === 'choice' ? kind.options.map(([word]) => word) : [things.mark]
+      for (const stem of kinds) {
+        const said = calledIn(things, nextMark(things, [], stem))
+          .toLowerCase()
+          .split(/[\s-]+/)
+        expect(said).toEqual([...new Set(said)])
+      }
+    }
+  })
 })
 
 describe('marks', () => {

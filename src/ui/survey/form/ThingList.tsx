@@ -1,10 +1,17 @@
-import { lazy, Suspense, useEffect, useRef, useState } from 'react'
+import { Fragment, lazy, Suspense, useEffect, useRef, useState } from 'react'
 import { copiedDown } from '../../../core/form/copied-down'
 import type { Things } from '../../../core/form/field'
 import { feetStandingIn } from '../../../core/form/stands-in'
 import { hasTable } from '../../../core/form/table/write-rows'
-import { furtherThing, listAt, neededFirst } from '../../../core/form/things'
-import { upperFirst } from '../../../core/words/upper-first'
+import {
+  calledIn,
+  furtherThing,
+  listAt,
+  neededFirst,
+  putBack,
+  type TakenOut,
+  takenOut,
+} from '../../../core/form/things'
 import { useActions, useApp, useNow } from '../../app-context'
 import { FieldNumber } from './FieldNumber'
 import { Fields } from './FieldOf'
@@ -59,14 +66,55 @@ export function ThingList({ things, path, number }: ListProps) {
     setChosen(thing.id)
     setFresh(thing.id)
   }
+  const section = useRef<HTMLElement>(null)
+  const [out, setOut] = useState<TakenOut | null>(null)
+  // The form goes on with another list where what it is in was taken out; and what was taken back is there again.
+  const gone = out !== null && out.list === path && !marks.includes(out.thing.id) ? out : null
+  const goneCalled = gone === null ? '' : calledIn(things, gone.thing.id)
   const remove = (mark: string) => {
     const at = marks.indexOf(mark)
+    actions.settle()
+    setOut(takenOut(now().kitchen, path, mark) ?? null)
     actions.edit([{ remove: `${path}.${mark}` }])
     setChosen(marks[at + 1] ?? marks[at - 1] ?? '')
   }
+  const back = (what: TakenOut) => {
+    actions.edit(putBack(now().kitchen, what))
+    setChosen(what.thing.id)
+    setOut(null)
+    setReturned(what.thing.id)
+  }
+  const [returned, setReturned] = useState<string | null>(null)
+  // The keyboard goes on with the thing that stands there now; what was taken out is said in sight of it.
+  useEffect(() => {
+    const here = section.current
+    if (out === null || here === null) return
+    here.querySelector('.gone')?.scrollIntoView?.({ block: 'nearest' })
+    const forms = formsIn(here)
+    const next = forms[isOneAtATime ? 0 : Math.min(out.at, forms.length)]
+    const add = [...here.children].find((child) => child.hasAttribute('data-add'))
+    const to = next ?? add
+    if (to instanceof HTMLElement) to.focus({ preventScroll: next !== undefined })
+  }, [out, isOneAtATime])
+  useEffect(() => {
+    const form =
+      returned === null ? undefined : formsIn(section.current).find((f) => f.dataset['thing'] === returned)
+    form?.focus()
+  }, [returned])
   const open = isOneAtATime ? marks.filter((mark) => mark === shown) : marks
+  const goneLine = gone !== null && (
+    <p className="gone">
+      <span aria-hidden="true">{goneCalled} taken out.</span>
+      <button type="button" className="button" data-put-back={path} onClick={() => back(gone)}>
+        Put it back<span className="visually-hidden">: {goneCalled}</span>
+      </button>
+    </p>
+  )
   return (
-    <section className="things" data-list={path}>
+    <section className="things" data-list={path} ref={section}>
+      <p className="visually-hidden" role="status">
+        {gone !== null && `${goneCalled} taken out.`}
+      </p>
       <h3>
         <FieldNumber number={number} />
         {things.many}
@@ -90,18 +138,21 @@ export function ThingList({ things, path, number }: ListProps) {
           ))}
         </ul>
       )}
-      {open.map((mark) => (
-        <ThingForm
-          // By its number: called by another mark it stays the same form, and typing goes on in it.
-          key={marks.indexOf(mark)}
-          things={things}
-          path={path}
-          mark={mark}
-          isFresh={mark === fresh}
-          onMark={(to) => setChosen(to)}
-          onRemove={() => remove(mark)}
-        />
+      {open.map((mark, i) => (
+        // By its number: called by another mark it stays the same form, and typing goes on in it.
+        <Fragment key={marks.indexOf(mark)}>
+          {(isOneAtATime || i === gone?.at) && goneLine}
+          <ThingForm
+            things={things}
+            path={path}
+            mark={mark}
+            isFresh={mark === fresh}
+            onMark={(to) => setChosen(to)}
+            onRemove={() => remove(mark)}
+          />
+        </Fragment>
       ))}
+      {(isOneAtATime ? open.length === 0 : open.length <= (gone?.at ?? 0)) && goneLine}
       <button
         type="button"
         className="button add"
@@ -132,6 +183,9 @@ export function ThingList({ things, path, number }: ListProps) {
   )
 }
 
+const formsIn = (section: HTMLElement | null): readonly HTMLElement[] =>
+  [...(section?.children ?? [])].filter((child): child is HTMLElement => child.tagName === 'FIELDSET')
+
 interface FormProps extends Props {
   readonly mark: string
   /** Just added: its mark is where typing goes on. */
@@ -149,10 +203,8 @@ function ThingForm({ things, path, mark, isFresh, onMark, onRemove }: FormProps)
     mark?.select()
   }, [isFresh])
   return (
-    <fieldset className={isShort(things) ? 'thing row' : 'thing'} ref={form}>
-      <legend>
-        {upperFirst(things.one)} {mark}
-      </legend>
+    <fieldset className={isShort(things) ? 'thing row' : 'thing'} ref={form} data-thing={mark} tabIndex={-1}>
+      <legend>{calledIn(things, mark)}</legend>
       <div className="thing-head">
         <MarkInput things={things} path={path} mark={mark} onMark={onMark} />
         {!isShort(things) && <CopyDown things={things} path={path} mark={mark} />}
