@@ -5,6 +5,7 @@ import { HeightsPicture } from '../heights/HeightsPicture'
 import { WallStrip } from '../strip/WallStrip'
 import { FieldNumber } from './FieldNumber'
 import { Fields } from './FieldOf'
+import { openHelp } from './help'
 import { SoFar } from './SoFar'
 
 /** One page of the survey to type into, with what has come of it so far beside it. */
@@ -13,7 +14,8 @@ export function PageForm({ page }: { readonly page: Page }) {
   const heading = usePageHeading()
   return (
     <div className="two page-form">
-      <section className="sheet">
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: it follows the keyboard and the finger to the fields, and takes none itself */}
+      <section className="sheet" onFocus={openHelp}>
         <h2 ref={heading} tabIndex={-1}>
           <FieldNumber number={page.number} />
           {page.title}
