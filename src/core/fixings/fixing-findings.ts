@@ -300,13 +300,23 @@ function dependsOn(
 export function hardwareFindings(position: UnitPosition): readonly Finding[] {
   const { unit, name } = position
   if (!isHung(unit) || unit.stands === 'back-rail-screws') return []
-  const { plateBelowTop, plateHoleBelow, hangerIn } = unit.hanging
-  const wanted =
-    unit.stands === 'plates' ? [plateBelowTop, plateHoleBelow, hangerIn] : [plateBelowTop, plateHoleBelow]
-  const missing = wanted.flatMap((f) => (f.state === 'unknown' ? f.missing : []))
-  return missing.length === 0
-    ? []
-    : [hardware(position, missing, message('fixings.hardware-not-known', { unit: name }))]
+  const wanted = [
+    'plateBelowTop',
+    'plateHoleBelow',
+    ...(unit.stands === 'plates' ? ['hangerIn' as const] : []),
+  ] as const
+  const open = wanted.filter((key) => unit.hanging[key].state === 'unknown')
+  if (open.length === 0) return []
+  const missing = open.flatMap((key) => {
+    const figure = unit.hanging[key]
+    return figure.state === 'unknown' ? figure.missing : []
+  })
+  // Only what nobody has said: what is typed is not asked for again.
+  const say = open.reduce(
+    (said, key) => followedBy(said, message(`fixings.hardware-open.${key}`)),
+    message('fixings.hardware-not-known', { unit: name }),
+  )
+  return [hardware(position, missing, say)]
 }
 
 export function hardware({ unit }: UnitPosition, from: readonly string[], say: Message): Finding {

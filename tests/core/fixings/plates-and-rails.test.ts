@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest'
+import { THEN } from '../../../src/core/message'
+import { say } from '../../../src/core/words/say'
 import {
   at,
   brickWall,
@@ -57,8 +59,23 @@ test.each(['plateBelowTop', 'plateHoleBelow', 'hangerIn'])(
     expect(hole('plate.w.left.1').verdict).toBe('ask')
     const asked = fixings.findings.find((f) => f.id === 'hardware-not-known:w')
     expect(asked?.from).toEqual([`units.w.hanging.${key}`])
+    // What is typed is not said to be unknown.
+    expect(asked?.say.key.split(THEN)).toEqual(['fixings.hardware-not-known', `fixings.hardware-open.${key}`])
   },
 )
+
+test('of hangers of which nothing is known all that is missing is named, and of a cleat not how far in they sit', () => {
+  const said = (unit: Json, file = wallFile({ units: [unit] })) =>
+    worked(file).fixings.findings.find((f) => f.id === `hardware-not-known:${String(unit['id'])}`)?.say
+  const open = (keys: readonly string[]) => keys.map((key) => `fixings.hardware-open.${key}`)
+  const plates = said({ ...wallUnit, hanging: {} })
+  expect(plates?.key.split(THEN).slice(1)).toEqual(open(['plateBelowTop', 'plateHoleBelow', 'hangerIn']))
+  expect(plates && say(plates)).toContain(
+    'How far in from the side of the unit its hanger sits is not known.',
+  )
+  const cleat = said({ ...wallUnit, stands: 'cleat', hanging: {} })
+  expect(cleat?.key.split(THEN).slice(1)).toEqual(open(['plateBelowTop', 'plateHoleBelow']))
+})
 
 test('a plate over a socket is a stop: plates cannot be moved', () => {
   const socket = { id: 's', kind: 'socket', along: at(630), height: up(0), width: exact(86), tall: exact(86) }

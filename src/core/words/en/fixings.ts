@@ -96,8 +96,10 @@ export const fixingsWords = {
   'fixings.rail-not-listed': '{unit} is to hang on a rail, but no rail lists it.',
   'fixings.stands-not-said':
     'Nobody has said what {unit} hangs on: plates, a rail, a cleat, or screws through its back rail.',
-  'fixings.hardware-not-known':
-    'The hangers of {unit} are not known: how far the plate lies below its top, where its hole is, how far in from the side.',
+  'fixings.hardware-not-known': 'The holes that {unit} hangs by have no place yet.',
+  'fixings.hardware-open.plateBelowTop': 'How far its hook-on edge lies below its top is not known.',
+  'fixings.hardware-open.plateHoleBelow': 'How far the fixing hole lies below the hook-on edge is not known.',
+  'fixings.hardware-open.hangerIn': 'How far in from the side of the unit its hanger sits is not known.',
   'fixings.read-the-sheet': "Read the maker's sheet, or hold the hardware against the unit and measure it.",
   'fixings.maker-or-pull-test':
     "Ask the fixing's maker for the figure in this material. Where nobody can say, have a pull test made on this wall.",
