@@ -1,14 +1,16 @@
 import type { Plan } from '../../core/plan/types'
 import { inputName } from '../../core/words/plan-names'
+import { useApp } from '../app-context'
 import { FindingList } from '../findings/FindingList'
-import { count, TRADE_NAMES } from '../words'
+import { count, keyOf, words } from '../words'
 import { assumedFacts, assumedFigures } from './assumed'
 import { SheetHead } from './SheetHead'
 
 /** What to know before the first tool is picked up: what stops the work, what was assumed, who and how long. */
 export function FirstSheet({ plan }: { readonly plan: Plan }) {
   const grave = plan.findings.filter((f) => f.weight === 'stop' || f.weight === 'ask')
-  const trades = [...new Set(plan.operations.flatMap((o) => o.trade ?? []))]
+  const first = useApp((s) => s.first)
+  const bookings = first.filter(({ kind }) => kind === 'book')
   const held = plan.operations.filter((o) => o.people > 1)
   return (
     <section className="sheet" aria-label="First sheet">
@@ -33,7 +35,16 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
           {held.length > 0 && (
             <p>A second pair of hands for {count(held.length, 'step')}: see the order of work.</p>
           )}
-          {trades.length > 0 && <p>Book {trades.map((t) => TRADE_NAMES[t]).join(', ')}.</p>}
+          {bookings.length > 0 && (
+            <>
+              <h3>Whom to book</h3>
+              <ul className="plain" data-bookings>
+                {bookings.map(({ say }) => (
+                  <li key={keyOf(say)}>{words(say)}</li>
+                ))}
+              </ul>
+            </>
+          )}
           <table className="rows">
             <caption>To fill in before the day</caption>
             <tbody>

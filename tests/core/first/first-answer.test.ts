@@ -3,7 +3,9 @@ import { describe, expect, test } from 'vitest'
 import { firstAnswer } from '../../../src/core/first/first-answer'
 import type { FirstKind, FirstLine } from '../../../src/core/first/line'
 import { parseKitchen } from '../../../src/core/kitchen/parse-kitchen'
+import { workThrough } from '../../../src/core/plan/entry'
 import { say } from '../../../src/core/words/say'
+import { sceneFile } from '../../support/kitchens'
 
 type Part = Readonly<Record<string, unknown>>
 
@@ -224,7 +226,48 @@ describe('whom to book', () => {
     const people = ['you', 'helper'].slice(0, many).map((id) => ({ id }))
     const units = [{ id: 'tall-1', kind: 'tall', wall: 'a', order: { left: {} }, height: 2100 }]
     const walls = wall({ provedDead: true })
-    expect(keysOf('book', { crew: { people }, walls, units })).toEqual([key])
+    const survey = { houseBuilt: 2010 }
+    expect(keysOf('book', { survey, crew: { people }, walls, units })).toEqual([key])
+  })
+
+  // Whoever a step of the plan is only for, and whoever has to hold with you, is booked by the first answer too.
+  const BOOKED_BY = {
+    'asbestos-surveyor': 'book.asbestos',
+    'gas-engineer': 'book.gas',
+    electrician: 'book.connect.electrician',
+    plumber: 'book.connect.plumber',
+  } as const
+  const tall = [
+    { id: 'tall-1', kind: 'tall', wall: 'a', order: { left: { at: 0 } }, width: 600, height: 2100 },
+  ]
+  const hob = (fuel: string) => [{ id: 'hob-1', kind: 'hob', fuel }]
+  const openTall = { walls: wall({ length: 3000 }), units: tall }
+  test.each<readonly [string, Part, readonly string[]]>([
+    ['a house of unknown age', openTall, ['asbestos-surveyor']],
+    ['an old house', { ...openTall, survey: { houseBuilt: 1960 } }, ['asbestos-surveyor']],
+    ['a young house', { ...openTall, survey: { houseBuilt: 2010, gas: false }, appliances: hob('none') }, []],
+    [
+      'a gas hob, gas not spoken of',
+      { ...openTall, survey: { houseBuilt: 2010 }, appliances: hob('gas') },
+      ['gas-engineer'],
+    ],
+    ['the kitchen of the corner', sceneFile('l-shape') as Part, ['electrician', 'plumber']],
+    ['the kitchen of one wall', sceneFile('one-wall') as Part, ['plumber']],
+  ])('%s', (_, parts, trades) => {
+    const outcome = workThrough({ format: 'dryrun-kitchen', version: 1, name: 'Own', ...parts })
+    if (outcome.kind !== 'plan') throw new Error(outcome.kind)
+    const inPlan = [...new Set(outcome.plan.operations.flatMap((o) => o.trade ?? []))].sort()
+    expect(inPlan).toEqual(trades)
+    const keys = keysOf('book', parts)
+    for (const trade of inPlan) {
+      const begins = BOOKED_BY[trade]
+      expect(
+        keys.filter((key) => key.startsWith(begins)),
+        trade,
+      ).toHaveLength(1)
+    }
+    const isHeld = outcome.plan.operations.some(({ people }) => people > 1)
+    expect(keys.some((key) => key.startsWith('book.helper'))).toBe(isHeld)
   })
 
   test('an electrician until every wall is proved dead', () => {

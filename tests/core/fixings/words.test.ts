@@ -52,6 +52,7 @@ const COMPOSED = [
     `fixings.${k}`,
     `fixings.${k}.unproved`,
   ]),
+  ...['plateBelowTop', 'plateHoleBelow', 'hangerIn'].map((key) => `fixings.hardware-open.${key}`),
   ...['blown', 'solid', 'hollow'].map((d) => `fixings.knock-${d}`),
   ...['not-confirmed', 'not-measured', 'too-narrow'].flatMap((w) => [
     `fixings.stud-${w}`,

@@ -1,4 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { firstAnswer } from '../../../src/core/first/first-answer'
+import { parseKitchen } from '../../../src/core/kitchen/parse-kitchen'
+import { say } from '../../../src/core/words/say'
+import { withWords } from '../../../src/core/words/with-words'
 import { OnPaper } from '../../../src/ui/paper/OnPaper'
 import { sheetsOf } from '../../../src/ui/paper/sheets'
 import { planOf, sceneFile } from '../../support/kitchens'
@@ -31,4 +35,17 @@ describe.each(['l-shape', 'one-wall'] as const)('the sheets of %s', (name) => {
     expect(refused).toHaveLength(plan.holes.filter((h) => h.verdict === 'refused').length)
     await shown.close()
   })
+})
+
+test('whom to book on the first sheet is whom the first answer books, in the same words', async () => {
+  const kitchen = sceneFile('l-shape')
+  const parsed = parseKitchen(kitchen)
+  if (!parsed.ok) throw new Error('not read')
+  const first = withWords(firstAnswer(parsed.value.kitchen))
+  const wanted = first.filter(({ kind }) => kind === 'book').map((line) => say(line.say))
+  expect(wanted.length).toBeGreaterThan(3)
+  const shown = await show(<OnPaper />, { plan: planOf('l-shape'), kitchen, first })
+  const there = [...shown.element.querySelectorAll('[aria-label="First sheet"] [data-bookings] li')]
+  expect(there.map((line) => line.textContent)).toEqual(wanted)
+  await shown.close()
 })

@@ -49,10 +49,17 @@ export const firstWords = {
 
   'first.book.asbestos':
     'A competent asbestos surveyor, before anything is stripped out or drilled: the house is of {year}.',
+  'first.book.asbestos-open':
+    'A competent asbestos surveyor, unless the house turns out to be younger than {limit}: nobody has said when it was built.',
+  'first.book.gas-for':
+    'A registered gas engineer, for {appliances}. Touch no gas fitting yourself, and connect nothing to it.',
   'first.book.gas': 'A registered gas engineer. Touch no gas fitting yourself.',
   'first.book.electrician': 'An electrician, to prove dead the circuits in and behind {walls}.',
+  'first.book.connect.electrician': 'An electrician, to connect {appliances}.',
+  'first.book.connect.plumber': 'A plumber, or someone who can do it right, to connect {appliances}.',
   'first.book.helper': 'A second person: you said you are alone.',
   'first.book.helper-for': 'A second person, for {units}: you said you are alone.',
+  'first.book.helper-open': 'A second person, for {units}, if you are alone: nobody has said who is there.',
   'first.book.helper-day': 'A day on which your helper is there, for {units}.',
 
   'first.borrow.level': 'A line laser, or a long level and a straight batten.',
