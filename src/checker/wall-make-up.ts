@@ -1,10 +1,12 @@
 import type { GivenFixing, GivenStud, GivenWall } from './given'
-import { exactly, type Measure, sum } from './measure'
+import { exactly, type Measure, notKnown, sum } from './measure'
 
 /** What a wall is made of, as far as holes and fixings go by it. */
 
 const STUD_WALLS = new Set(['timber-stud', 'metal-stud', 'lath-and-plaster'])
 const MASONRY = new Set(['brick', 'dense-block', 'aircrete', 'old-brick', 'concrete', 'stone'])
+/** Of a layer that nobody has said the make of: it may be what holds, or what does not. */
+const NOT_SAID = ''
 /** What a wall is called says what it is built of; the other names leave that to its layers. */
 const NAMED_FOR_ITS_BASE = new Set(['aircrete', 'old-brick', 'concrete'])
 const STUDS = new Set(['timber-stud', 'metal-stud'])
@@ -28,8 +30,8 @@ export function baseMaterials(wall: GivenWall): readonly string[] {
     const built = wall.construction === 'metal-stud' ? ['metal-stud'] : ['timber-stud']
     return [...new Set([...built, ...studs, 'timber-batten'])]
   }
-  const first = wall.layers.find((layer) => MASONRY.has(layer.material))
-  if (first !== undefined) return [first.material]
+  const first = wall.layers.find((layer) => layer.material === NOT_SAID || MASONRY.has(layer.material))
+  if (first !== undefined) return first.material === NOT_SAID ? [] : [first.material]
   const { construction } = wall
   return construction !== null && NAMED_FOR_ITS_BASE.has(construction) ? [construction] : []
 }
@@ -37,7 +39,8 @@ export function baseMaterials(wall: GivenWall): readonly string[] {
 /** Thickness of everything in front of the base material, finishes still to come included. */
 export function layersInFront(wall: GivenWall): Measure {
   const base = isStudWall(wall) ? STUDS : MASONRY
-  const index = wall.layers.findIndex((layer) => base.has(layer.material))
+  const index = wall.layers.findIndex((layer) => layer.material === NOT_SAID || base.has(layer.material))
+  if (wall.layers[index]?.material === NOT_SAID) return notKnown(`walls.${wall.id}.layers`)
   const front = index < 0 ? wall.layers : wall.layers.slice(0, index)
   return sum(exactly(0), ...[...wall.layersToCome, ...front].map((layer) => layer.thickness))
 }

@@ -186,3 +186,16 @@ test('past the readings, a unit in the floor guessed from them is asked about, a
   const untold = plan.findings.filter(({ rule }) => rule !== 'floor-not-read-under')
   expect(refusedIn(file, { ...plan, findings: untold })).toContain('path blocked | path of b1')
 })
+
+test('what a layer is made of left out: no hole has a fixing or a depth, and the checker allows it none', () => {
+  const [, ...others] = wall?.layers ?? []
+  const layers = [{ id: 'some', thickness: 12 }, ...others]
+  const plan = planOf(withWall({ layers }))
+  expect(plan.holes.map(({ fixing, depth }) => [fixing, depth.state])).toEqual(
+    plan.holes.map(() => [null, 'unknown']),
+  )
+  expect(plan.holes.length).toBeGreaterThan(0)
+  expect(refusedIn(withWall({ layers }), planOf(kitchen))).toEqual(
+    expect.arrayContaining(plan.holes.map(({ id }) => `hole | ${id}`)),
+  )
+})

@@ -2,7 +2,7 @@ import { derive, type Figure, type InputId, unknown } from '../figure'
 import { factId } from '../kitchen/fact-id'
 import type { Layer, Wall } from '../kitchen/schema'
 
-export type Material = Layer['material']
+export type Material = NonNullable<Layer['material']>
 
 /** What a fixing is to hold in, and what it must first go through. */
 export interface Backing {
@@ -31,9 +31,15 @@ const BY_CONSTRUCTION: Readonly<Partial<Record<NonNullable<Wall['construction']>
  * dabs, insulation and tiles are only gone through.
  */
 export function masonryBacking(wall: Wall): Backing {
-  const at = wall.layers.findIndex((layer) => BASES.includes(layer.material))
+  const at = wall.layers.findIndex(isOneOf(BASES))
+  if (wall.layers[at]?.material === null) {
+    return {
+      ...noBacking([materialOf(wall, wall.layers[at])]),
+      needsStandOff: wall.construction === 'dot-and-dab',
+    }
+  }
   const implied = wall.construction === null ? undefined : BY_CONSTRUCTION[wall.construction]
-  const found = at >= 0 ? (wall.layers[at] as Layer).material : wall.layers.length > 0 ? implied : undefined
+  const found = wall.layers[at]?.material ?? (wall.layers.length > 0 ? implied : undefined)
   const before = at >= 0 ? wall.layers.slice(0, at) : wall.layers
   return {
     material: found ?? null,
@@ -49,12 +55,18 @@ export function studBacking(
   material: Material,
   accepts: readonly Material[] = [material],
 ): Backing {
-  const at = wall.layers.findIndex((layer) => CAVITY.includes(layer.material))
+  const at = wall.layers.findIndex(isOneOf(CAVITY))
+  const reached = wall.layers[at]
   const before = at >= 0 ? wall.layers.slice(0, at) : wall.layers
   return {
     material,
     accepts,
-    inFront: wall.layers.length === 0 ? noLayers(wall) : through(wall, before),
+    inFront:
+      wall.layers.length === 0
+        ? noLayers(wall)
+        : reached?.material === null
+          ? unknown('mm', [materialOf(wall, reached)])
+          : through(wall, before),
     needsStandOff: false,
   }
 }
@@ -73,6 +85,15 @@ function through(wall: Wall, before: readonly Layer[]): Figure {
     (...thicknesses) => thicknesses.reduce((sum, t) => sum + t, 0),
   )
 }
+
+/** Whether a layer is one of these, or may be for all that anybody has said of it. */
+const isOneOf =
+  (materials: readonly Material[]) =>
+  ({ material }: Layer): boolean =>
+    material === null || materials.includes(material)
+
+const materialOf = (wall: Wall, layer: Layer): InputId =>
+  factId('walls', wall.id, 'layers', layer.id, 'material')
 
 function noLayers(wall: Wall): Figure {
   return unknown('mm', [factId('walls', wall.id, 'layers')])

@@ -51,7 +51,7 @@ const layer: Things = {
   many: 'Layers',
   mark: 'layer',
   how: 'From the face you see inwards. Seen at a socket with its circuit proved dead, at a doorway, in the loft; never by drilling.',
-  fields: [always('material', 'Made of', MATERIAL_WORDS), length('thickness', 'Thickness')],
+  fields: [choice('material', 'Made of', MATERIAL_WORDS), length('thickness', 'Thickness')],
 }
 
 export const layers = list('layers', {

@@ -142,7 +142,9 @@ export const MATERIALS = [
 ] as const
 const layer = z.strictObject({
   id,
-  material: z.enum(MATERIALS).describe('Read by: fixings/layers.'),
+  material: oneOf(...MATERIALS).describe(
+    'Null: not known yet; then what a fixing reaches behind it is not known either. Read by: fixings/base-material.',
+  ),
   thickness: tape({ min: 0, max: 2000 }).describe('Read by: fixings/layers, holes/depth.'),
 })
 

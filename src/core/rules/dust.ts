@@ -24,7 +24,9 @@ function drilledThrough({ holes }: Site, wall: Wall): readonly InputId[] {
   return wall.layers.flatMap(({ id, material, thickness }) => {
     const reached = front < deepest
     front += valueOf(thickness) ?? 0
-    return reached && MINERAL.includes(material) ? [factId('walls', wall.id, 'layers', id, 'material')] : []
+    return reached && material !== null && MINERAL.includes(material)
+      ? [factId('walls', wall.id, 'layers', id, 'material')]
+      : []
   })
 }
 

@@ -68,3 +68,23 @@ test('a stud stands where the cavity begins', () => {
   expect(of(['lime-plaster', 15], ['lath', 8], ['timber-stud', 100])).toBe(23)
   expect(of()).toBe('lacks walls.a.layers')
 })
+
+test('a layer that nobody has said the make of may be what holds: nothing behind it is taken for it', () => {
+  const unsaid = { id: 'l1', thickness: exact(12) }
+  const masonry = (...list: readonly Json[]) =>
+    masonryBacking(wallOf({ construction: 'masonry', layers: list }))
+  const [tile, , brick] = layers(['tile', 8], ['plaster', 12], ['brick', 100]) as readonly Json[]
+  const before = masonry(tile as Json, unsaid, brick as Json)
+  expect([before.material, before.accepts, plain(before.inFront)]).toEqual([
+    null,
+    [],
+    'lacks walls.a.layers.l1.material',
+  ])
+  const behind = masonry(tile as Json, brick as Json, unsaid)
+  expect([behind.material, plain(behind.inFront)]).toEqual(['brick', 8])
+  const stud = studBacking(
+    wallOf({ construction: 'timber-stud', layers: [tile, unsaid] as Json[] }),
+    'timber-stud',
+  )
+  expect(plain(stud.inFront)).toBe('lacks walls.a.layers.l1.material')
+})

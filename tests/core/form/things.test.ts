@@ -117,6 +117,15 @@ describe('what is asked', () => {
   )
 })
 
+test('a layer of a wall begins with nothing said of what it is made of, and is called by no make', () => {
+  const file = { ...empty, walls: [{ id: 'a', layers: [] }] }
+  const layer = furtherThing(thingsAt('walls.a.layers') as Things, file, 'walls.a.layers')
+  expect(layer).toEqual({ id: 'layer-1' })
+  expect(calledIn(thingsAt('walls.a.layers') as Things, layer.id)).toBe('Layer 1')
+  const read = parseKitchen(withEdits(file, [{ add: 'walls.a.layers', item: layer }]))
+  expect(read.ok && read.value.kitchen.walls[0]?.layers[0]?.material).toBeNull()
+})
+
 describe('what a thing is called over its fields', () => {
   test.each([
     ['line', 'line', 'Line'],
