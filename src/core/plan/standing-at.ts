@@ -323,11 +323,25 @@ function holesAt(plan: Plan, index: number, t: number): Standing['holes'] {
       (o) => (MARKING.includes(o.kind) ? [] : o.holes),
     ).map(({ thing, isNow }) => [thing.id, isNow]),
   )
-  return marked.map(({ thing: hole, isNow }) => {
-    const isDone = drilled.get(hole.id) === false || t >= 1
-    const isDrilled = drilled.has(hole.id) && isDone && hole.verdict !== 'refused'
-    return { hole, state: isDrilled ? 'drilled' : 'marked', isNow }
-  })
+  const struckOff = refusedAt(plan, index).filter(({ hole }) => !marked.some((m) => m.thing === hole))
+  return [
+    ...struckOff,
+    ...marked.map(({ thing: hole, isNow }) => {
+      const isDone = drilled.get(hole.id) === false || t >= 1
+      const isDrilled = drilled.has(hole.id) && isDone && hole.verdict !== 'refused'
+      return { hole, state: isDrilled ? ('drilled' as const) : ('marked' as const), isNow }
+    }),
+  ]
+}
+
+/** Places no hole goes: nobody drills them, so they are in no operation; they are struck off as their wall is marked. */
+function refusedAt(plan: Plan, index: number): Standing['holes'] {
+  return plan.holes
+    .filter((hole) => hole.verdict === 'refused')
+    .flatMap((hole) => {
+      const at = plan.operations.findIndex((o) => o.kind === 'mark-holes' && o.on.includes(hole.wall))
+      return at < 0 || at > index ? [] : [{ hole, state: 'marked' as const, isNow: at === index }]
+    })
 }
 
 /** `plate.<unit>.<side>` of a plate hole's id; its last word only numbers the holes of one plate. */

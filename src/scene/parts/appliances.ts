@@ -2,7 +2,7 @@ import type { Standing } from '../../core/plan/standing-at'
 import { extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { LocalBox, Operation, Plan, UnitPlan } from '../../core/plan/types'
 import type { RoomShape } from '../../core/views/room-shape'
-import { palette } from '../palette'
+import { handBoard, palette } from '../palette'
 import { type BoxShades, boxEdges, boxFaces, type Pen, type Place, ring, type Sketch, wash } from '../sketch'
 
 const shades: BoxShades = {
@@ -14,6 +14,16 @@ const shades: BoxShades = {
   under: '#C6C3BC',
 }
 const pen: Pen = { weight: 'hair', colour: palette.pencil, dashes: [50, 50] }
+/** The one that is set in now. */
+const inHand: Pen = { weight: 'bold', colour: palette.chalkDeep, dashes: [50, 50] }
+const shadesInHand: BoxShades = {
+  front: handBoard.outerLit,
+  top: handBoard.top,
+  left: handBoard.outer,
+  right: handBoard.outerLit,
+  back: handBoard.outer,
+  under: handBoard.under,
+}
 
 /** Room left round what goes into a space or into a worktop, mm: only so that it is not taken for the bay itself. */
 const LEFT = { beside: 6, over: 10, before: 60 } as const
@@ -52,7 +62,7 @@ export function sketchAppliances(
       const part = `appliance:${operation.on[0]}`
       if (isSpace && begun && isThere(at)) {
         const { beside, over } = LEFT
-        body(sketch, part, place, {
+        body(sketch, part, place, at === now, {
           x0: beside,
           x1: width - beside,
           y0: beside,
@@ -71,7 +81,7 @@ export function sketchAppliances(
         z0: top,
         z1: top + SET_IN.high,
       }
-      if (isThere(at)) body(sketch, part, place, box)
+      if (isThere(at)) body(sketch, part, place, at === now, box)
       else if (hasCutOut(plan, standing, unit)) cutOut(sketch, part, place, box)
     }
   }
@@ -88,9 +98,9 @@ const placeOf =
     return [p.x, p.y, p.z]
   }
 
-function body(sketch: Sketch, part: string, place: Place, box: LocalBox): void {
-  boxFaces(sketch, part, shades, place, box)
-  boxEdges(sketch, part, pen, place, box)
+function body(sketch: Sketch, part: string, place: Place, isNow: boolean, box: LocalBox): void {
+  boxFaces(sketch, part, isNow ? shadesInHand : shades, place, box)
+  boxEdges(sketch, part, isNow ? inHand : pen, place, box)
 }
 
 function cutOut(sketch: Sketch, part: string, place: Place, { x0, x1, y0, y1, z0 }: LocalBox): void {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { type Standing, standingAt } from '../../../src/core/plan/standing-at'
 import { extentOf, roomPoint, travel } from '../../../src/core/plan/travel-path'
 import type { PathSegment, Pose } from '../../../src/core/plan/types'
+import { planOf } from '../../support/kitchens'
 import { sampleIndex, samplePlan, withoutPose } from '../../support/sample-plan'
 
 const at = (id: string, t = 0, plan = samplePlan): Standing => standingAt(plan, sampleIndex(id), t)
@@ -251,4 +252,22 @@ describe('round the unit in hand', () => {
     expect(at('hang-fronts:base-2').parts.map((p) => p.isNow)).toEqual([true, true, false])
     expect(found(at('hang-fronts:base-2'), 'base-2')?.fronts).toBe('now')
   })
+})
+
+test('a place no hole goes to is struck off as its wall is marked, stays so, and is never drilled', () => {
+  const plan = planOf('l-shape')
+  const refused = plan.holes.filter((h) => h.verdict === 'refused')
+  expect(refused.length).toBeGreaterThan(1)
+  for (const hole of refused) {
+    const marking = plan.operations.findIndex((o) => o.id === `mark-holes:${hole.wall}`)
+    const states = [marking - 1, marking, marking + 1, plan.operations.length].map(
+      (index) => standingAt(plan, index, 0).holes.find((h) => h.hole === hole) ?? null,
+    )
+    expect(states.map((s) => s && [s.state, s.isNow])).toEqual([
+      null,
+      ['marked', true],
+      ['marked', false],
+      ['marked', false],
+    ])
+  }
 })
