@@ -21,7 +21,7 @@ export function Picture({ plan, operation, index }: PictureProps) {
   const reducedMotion = useReducedMotion()
   const seconds = useMemo(() => secondsAt(plan, index), [plan, index])
   const moves = seconds > 0
-  const { t, again, turnOver } = useMotion(operation.id, seconds, reducedMotion)
+  const { t, run, ended, again, turnOver } = useMotion(operation.id, seconds, reducedMotion)
   const [look, setLook] = useLook(operation.id)
   const drag = useDrag(look, setLook)
   const actions = useActions()
@@ -35,6 +35,8 @@ export function Picture({ plan, operation, index }: PictureProps) {
           plan={plan}
           index={index}
           t={t}
+          run={run}
+          onRunEnd={ended}
           reducedMotion={reducedMotion}
           look={look}
           finding={finding}

@@ -1,8 +1,13 @@
-import { useEffect, useState } from 'react'
+import { useCallback, useState } from 'react'
+import type { Run } from '../scene/run'
 
 interface Motion {
-  /** 0..1 through the operation. */
+  /** 0..1 through the operation, while it isn't run through. */
   readonly t: number
+  /** It is run through, by the clock of the picture; null: it stands still. */
+  readonly run: Run | null
+  /** The picture has run through it. */
+  readonly ended: (run: Run) => void
   /** Runs through it from its start. */
   readonly again: () => void
   /** Shows its other end at once. */
@@ -16,32 +21,22 @@ interface Motion {
  */
 export function useMotion(id: string, seconds: number, reducedMotion: boolean): Motion {
   const moves = seconds > 0
-  const [run, setRun] = useState({ id, count: 0 })
-  const [t, setT] = useState(moves ? 0 : 1)
-  if (run.id !== id) {
-    setRun({ id, count: run.count + 1 })
-    setT(moves ? 0 : 1)
-  }
-  const { count } = run
-  useEffect(() => {
-    if (count === 0 || !moves || reducedMotion) return
-    let frame = 0
-    let start: number | undefined
-    const tick = (now: number) => {
-      start ??= now
-      const next = Math.min(1, (now - start) / (1000 * seconds))
-      setT(next)
-      if (next < 1) frame = requestAnimationFrame(tick)
-    }
-    frame = requestAnimationFrame(tick)
-    return () => cancelAnimationFrame(frame)
-  }, [count, moves, seconds, reducedMotion])
+  const start = (): { id: string; t: number; run: Run | null } => ({
+    id,
+    t: moves ? 0 : 1,
+    run: moves && !reducedMotion ? { seconds } : null,
+  })
+  const [shown, show] = useState(() => ({ ...start(), run: null as Run | null }))
+  if (shown.id !== id) show(start())
+  const ended = useCallback(
+    (run: Run) => show((was) => (was.run === run ? { ...was, t: 1, run: null } : was)),
+    [],
+  )
   return {
-    t,
-    again: () => {
-      if (moves && !reducedMotion) setT(0)
-      setRun({ id, count: count + 1 })
-    },
-    turnOver: () => setT(t < 1 ? 1 : 0),
+    t: shown.t,
+    run: reducedMotion || shown.id !== id ? null : shown.run,
+    ended,
+    again: () => show(start()),
+    turnOver: () => show((was) => ({ ...was, t: was.t < 1 ? 1 : 0, run: null })),
   }
 }

@@ -1,10 +1,9 @@
 import { useThree } from '@react-three/fiber'
-import { type RefObject, useEffect, useMemo } from 'react'
-import type { Matrix4 } from 'three'
+import { type RefObject, useEffect, useMemo, useRef } from 'react'
 import type { Trial } from '../core/levelling/trial-heights'
 import type { Standing, StandingUnit } from '../core/plan/standing-at'
 import type { Plan } from '../core/plan/types'
-import type { Moment } from '../core/staging/staging'
+import type { Moment, Staging } from '../core/staging/staging'
 import { hiddenIn } from '../core/views/kept'
 import type { RoomShape } from '../core/views/room-shape'
 import { shownAt } from '../core/views/upturned'
@@ -16,6 +15,8 @@ import type { Flag } from './labels/flags-of'
 import { LabelRig } from './labels/LabelRig'
 import type { Label } from './labels/labels-of'
 import { obstaclesOf } from './labels/obstacles-of'
+import { Running } from './Running'
+import type { Now, Run } from './run'
 import { partsIn } from './sketch'
 import { type Found, isArriving, movingUnit, sketchScene } from './sketch-scene'
 import { piecesOf } from './tools/pieces'
@@ -29,6 +30,8 @@ export interface SceneContentProps {
   readonly t: number
   /** What is being done just then, and with what. */
   readonly moment: Moment | null
+  /** It goes on by itself from there; left out or null: it stands still. */
+  readonly showing?: Showing | null
   readonly room: RoomShape
   readonly view: View
   readonly labels: readonly Label[]
@@ -45,6 +48,14 @@ export interface SceneContentProps {
   readonly onParts?: ((parts: readonly string[]) => void) | undefined
 }
 
+/** An operation that is shown being done. */
+export interface Showing {
+  readonly run: Run
+  readonly staging: Staging
+  readonly onMoment: (run: Run, t: number) => void
+  readonly onEnd: (run: Run) => void
+}
+
 /** Millimetres, z up, become metres, y up: here and nowhere else (the camera and the texts say so where they differ). */
 const UPRIGHT = [-Math.PI / 2, 0, 0] as const
 const METRES = 0.001
@@ -52,12 +63,14 @@ const METRES = 0.001
 /** What is in the canvas: the drawing of one operation, the unit on its way, the camera and the texts' places. */
 export function SceneContent(props: SceneContentProps) {
   const { plan, index, t, moment, room, view, labels, found, flags, layer, isStill, onParts } = props
+  const { showing = null } = props
   const invalidate = useThree((s) => s.invalidate)
+  const now = useRef<Now | null>(null)
   const hiddenKey = [...hiddenIn(view)].join(' ')
   const standing = useStanding(plan, index, t)
   const still = useStanding(plan, index, t >= 1 ? 1 : 0)
   const moving = movingUnit(plan, standing)
-  const isNearlyThere = isArriving(moving)
+  const isNearlyThere = moving !== null && isArriving(moving.unit, moving)
   const scene = useMemo(
     () =>
       sketchScene(
@@ -105,27 +118,55 @@ export function SceneContent(props: SceneContentProps) {
   return (
     <>
       <CameraRig framing={view} isStill={isStill} />
-      <LabelRig labels={labels} flags={flags} obstacles={obstacles} overlay={layer} covered={props.covered} />
+      {showing !== null && (
+        <Running
+          run={showing.run}
+          plan={plan}
+          index={index}
+          staging={showing.staging}
+          unit={moving?.unit ?? null}
+          now={now}
+          onMoment={showing.onMoment}
+          onEnd={showing.onEnd}
+        />
+      )}
+      <LabelRig
+        labels={labels}
+        flags={flags}
+        obstacles={obstacles}
+        overlay={layer}
+        covered={props.covered}
+        moving={moving}
+        moment={moment}
+        now={now}
+      />
       <group name="room" rotation={[...UPRIGHT]} scale={METRES}>
         <Drawing sketch={scene.still} idPicture={idPicture} />
         {scene.moving !== null && moving !== null && (
-          <Carried unit={moving.unit} at={moving}>
+          <Carried unit={moving.unit} at={moving} now={now}>
             <Drawing sketch={scene.moving.sketch} idPicture={idPicture} />
           </Carried>
         )}
         {moment !== null && (
-          <Staged pieces={pieces} progress={moment.progress} carried={carried} idPicture={idPicture} />
+          <Staged
+            act={act}
+            pieces={pieces}
+            progress={moment.progress}
+            carried={carried}
+            now={now}
+            idPicture={idPicture}
+          />
         )}
       </group>
     </>
   )
 }
 
-/** From where the moving unit was as the operation began to where it is. */
-function movedSince(start: Standing, moving: StandingUnit | null): Matrix4 | null {
+/** Where the moving unit is, and back from where it was as the operation began. */
+function movedSince(start: Standing, moving: StandingUnit | null) {
   const was = start.units.find((u) => u.unit.unit === moving?.unit.unit)
   if (moving === null || was === undefined) return null
-  return matrixOf(moving.unit, moving).multiply(matrixOf(was.unit, was).invert())
+  return { at: matrixOf(moving.unit, moving), fromStart: matrixOf(was.unit, was).invert() }
 }
 
 /** What stands at one moment, worked out once for it. */

@@ -21,6 +21,7 @@ import { labelsOf } from './labels/labels-of'
 import { PictureKey } from './PictureKey'
 import { palette } from './palette'
 import { findingSpots } from './parts/findings'
+import { type Run, wayAt } from './run'
 import { SceneCanvas } from './SceneCanvas'
 import { SceneContent, useStanding } from './SceneContent'
 import { useBoxSize } from './use-box-size'
@@ -37,8 +38,11 @@ export interface WalkthroughProps {
   readonly plan: Plan
   /** Place of the operation in `plan.operations`; their number for the finished room. */
   readonly index: number
-  /** 0..1 through it. */
+  /** 0..1 through it, where it stands still. */
   readonly t: number
+  /** It is shown being done from its start, by the picture's own clock, and `t` does not count; told when that is over. */
+  readonly run?: Run | null
+  readonly onRunEnd?: (run: Run) => void
   /** The camera jumps and nothing moves by itself. */
   readonly reducedMotion: boolean
   /** After each first frame of a picture. */
@@ -69,9 +73,6 @@ function captionOf({ operation, units, planned }: Standing): keyof typeof sceneW
   return planned.length > 0 ? 'scene.bare-room.planned' : 'scene.bare-room'
 }
 
-/** At the end of its way a unit is there, but the operation is not done before its last movement is. */
-const NOT_YET = 0.9999
-
 const nobody = () => {}
 
 /** The room while one operation is under way: draws what the plan says and decides nothing. */
@@ -91,8 +92,8 @@ function Note({ text }: { text: SceneKey }) {
 }
 
 function Picture(props: WalkthroughProps) {
-  const { plan, index, t, reducedMotion, onReady, idBuffer, display = 'mm', look = asChosen, camera } = props
-  const { finding = null, onFinding = nobody, tried = null } = props
+  const { plan, index, reducedMotion, onReady, idBuffer, display = 'mm', look = asChosen, camera } = props
+  const { finding = null, onFinding = nobody, tried = null, run = null, onRunEnd = nobody } = props
   const box = useRef<HTMLDivElement>(null)
   const layer = useRef<HTMLDivElement>(null)
   const size = useBoxSize(box)
@@ -101,13 +102,20 @@ function Picture(props: WalkthroughProps) {
   const sign = useRef<HTMLParagraphElement>(null)
   const [shownParts, setShownParts] = useState<readonly string[]>([])
   const parts = useRef<readonly string[]>([])
-  const told = useRef<readonly string[] | null>(null)
+  const ready = useRef<readonly string[] | null>(null)
 
   const aspect = size === null ? null : roundedAspect(size.width, size.height)
   const views = useMemo(() => (aspect === null ? null : viewsOf(plan, aspect)), [plan, aspect])
   const staging = useMemo(() => stagingAt(plan, index), [plan, index])
+  const [told, setTold] = useState<{ readonly run: Run; readonly t: number } | null>(null)
+  const t = run === null ? props.t : told?.run === run ? told.t : 0
+  const onMoment = useCallback((of: Run, at: number) => setTold({ run: of, t: at }), [])
+  const showing = useMemo(
+    () => (run === null || staging === null ? null : { run, staging, onMoment, onEnd: onRunEnd }),
+    [run, staging, onMoment, onRunEnd],
+  )
   const moment = useMemo(() => (staging === null ? null : momentAt(staging, t)), [staging, t])
-  const way = t >= 1 ? 1 : (moment?.carried ?? t) * NOT_YET
+  const way = wayAt(moment, t)
   const standing = useStanding(plan, index, way)
   const open = finding?.id ?? null
   const found = useMemo(
@@ -151,8 +159,8 @@ function Picture(props: WalkthroughProps) {
         box.current.dataset['drawCalls'] = String(drawCalls)
         box.current.dataset['frame'] = String(frame)
       }
-      if (told.current === parts.current) return
-      told.current = parts.current
+      if (ready.current === parts.current) return
+      ready.current = parts.current
       onReady?.({ drawCalls, parts: parts.current })
     },
     [onReady],
@@ -168,6 +176,7 @@ function Picture(props: WalkthroughProps) {
             index={index}
             t={way}
             moment={moment}
+            showing={showing}
             room={views.room}
             view={view}
             labels={labels}

@@ -22,6 +22,8 @@ export const washMaterial = new MeshBasicMaterial({
   side: DoubleSide,
   transparent: true,
   depthWrite: false,
+  // In the order they were sketched, back and front alike: two passes would make the material anew twice a frame.
+  forceSinglePass: true,
   toneMapped: false,
 })
 

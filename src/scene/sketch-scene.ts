@@ -1,8 +1,8 @@
 import type { Trial } from '../core/levelling/trial-heights'
 import type { Lettered } from '../core/plan/findings-at'
 import type { Standing, StandingUnit } from '../core/plan/standing-at'
-import { extentOf, roomPoint } from '../core/plan/travel-path'
-import type { Plan } from '../core/plan/types'
+import { type Carriage, extentOf, roomPoint } from '../core/plan/travel-path'
+import type { Plan, UnitPlan } from '../core/plan/types'
 import { holePlace } from '../core/views/hole-place'
 import { asKept } from '../core/views/kept'
 import type { RoomShape } from '../core/views/room-shape'
@@ -129,11 +129,10 @@ export function sketchScene(
 /** Nearer its place than this, mm, a unit on its way hides the marks behind it, though they are pulled forward. */
 const ARRIVING = 90
 
-/** Whether the unit on its way is as good as in its place. */
-export function isArriving(moving: StandingUnit | null): boolean {
-  const place = moving?.unit.pose ?? null
-  if (moving === null || place === null || moving.tilt !== null) return false
-  const { x, y, z } = moving.pose
+/** Whether a unit on its way is as good as in its place. */
+export function isArriving({ pose: place }: UnitPlan, at: Carriage): boolean {
+  if (place === null || at.tilt !== null) return false
+  const { x, y, z } = at.pose
   return Math.hypot(x - place.x, y - place.y, z - place.z) < ARRIVING
 }
 

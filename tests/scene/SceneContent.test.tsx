@@ -9,7 +9,8 @@ import type { Plan } from '../../src/core/plan/types'
 import { stagingAt } from '../../src/core/staging'
 import { type Act, type Moment, momentAt, type Staging } from '../../src/core/staging/staging'
 import { makeViews } from '../../src/core/views/views'
-import { SceneContent } from '../../src/scene/SceneContent'
+import { wayAt } from '../../src/scene/run'
+import { SceneContent, type Showing } from '../../src/scene/SceneContent'
 import { nothingFound } from '../../src/scene/sketch-scene'
 import '../support/dom-setup'
 import { sampleIndex, samplePlan } from '../support/sample-plan'
@@ -35,6 +36,7 @@ function scene(
   plan: Plan = samplePlan,
   onParts?: (parts: readonly string[]) => void,
   moment: Moment | null = null,
+  showing: Showing | null = null,
 ) {
   const index = plan.operations.findIndex((o) => o.id === id)
   return (
@@ -43,6 +45,7 @@ function scene(
       index={index < 0 ? plan.operations.length : index}
       t={t}
       moment={moment}
+      showing={showing}
       room={views.room}
       view={views.at(index < 0 ? plan.operations.length : index)}
       labels={[]}
@@ -273,5 +276,100 @@ describe('tools', () => {
     expect(start.length()).toBeGreaterThan(100)
     expect(middle.distanceTo(start)).toBeLessThan(0.01)
     expect(end.distanceTo(start)).toBeLessThan(0.01)
+  })
+})
+
+describe('shown being done', () => {
+  const SECONDS = 4
+  const matrices = (root: Object3D) => {
+    const found = new Map<string, Matrix4>()
+    root.traverse((o) => {
+      if (/^(unit|tool):/.test(o.name)) found.set(o.name, o.matrix.clone())
+    })
+    return found
+  }
+  const shownAs = (id: string) => {
+    const staging = stagingAt(samplePlan, sampleIndex(id)) as Staging
+    const still = (t: number) => {
+      const moment = momentAt(staging, t)
+      return { moment, way: wayAt(moment, t) }
+    }
+    return { staging, still }
+  }
+
+  test.each(['hang:wall-2', 'place:base-4', 'stand-up:tall-1', 'drill-rail:rail-1'])(
+    '%s goes on by the clock just as it stands still at each moment, and nothing is made anew for it',
+    async (id) => {
+      const { staging, still } = shownAs(id)
+      const clock = vi.spyOn(performance, 'now').mockReturnValue(1000)
+      const told: number[] = []
+      let ends = 0
+      const showing: Showing = {
+        run: { seconds: SECONDS },
+        staging,
+        onMoment: (_, t) => told.push(t),
+        onEnd: () => {
+          ends += 1
+        },
+      }
+      const first = staging.acts[0] as Act
+      const started = still(0)
+      const renderer = await create(scene(id, started.way, samplePlan, undefined, started.moment, showing))
+      const geometries = () => drawn(renderer.scene.instance).map((o) => o.geometry.uuid)
+      const before = geometries()
+      const was = matrices(renderer.scene.instance)
+      for (const t of [0, 0.02, 0.1, 0.13]) {
+        clock.mockReturnValue(1000 + 1000 * SECONDS * t)
+        await renderer.advanceFrames(1, 1 / 60)
+        const { moment, way } = still(t)
+        expect(moment.act, 'the first movement is still under way').toBe(first)
+        const there = await create(scene(id, way, samplePlan, undefined, moment))
+        const wanted = matrices(there.scene.instance)
+        expect(wanted.size).toBeGreaterThan(0)
+        for (const [name, matrix] of matrices(renderer.scene.instance))
+          for (const [k, n] of matrix.elements.entries())
+            expect(n, `${name} at ${t}`).toBeCloseTo(wanted.get(name)?.elements[k] ?? Number.NaN, 6)
+        await there.unmount()
+      }
+      expect(geometries()).toEqual(before)
+      expect(
+        [...matrices(renderer.scene.instance)].some(([name, m]) => !m.equals(was.get(name) as Matrix4)),
+      ).toBe(true)
+      expect(ends).toBe(0)
+      clock.mockReturnValue(1000 + 1000 * SECONDS)
+      await renderer.advanceFrames(1, 1 / 60)
+      expect(ends).toBe(1)
+      expect(told.every((t) => t > 0 && t < 1)).toBe(true)
+      await renderer.unmount()
+      clock.mockRestore()
+    },
+  )
+
+  test('it is told where another movement begins, and where the unit arrives', async () => {
+    const { staging, still } = shownAs('hang:wall-2')
+    const clock = vi.spyOn(performance, 'now').mockReturnValue(0)
+    const told: number[] = []
+    const showing: Showing = {
+      run: { seconds: SECONDS },
+      staging,
+      onMoment: (_, t) => told.push(t),
+      onEnd: () => {},
+    }
+    const started = still(0)
+    const renderer = await create(
+      scene('hang:wall-2', started.way, samplePlan, undefined, started.moment, showing),
+    )
+    const steps = 400
+    for (let i = 0; i < steps; i += 1) {
+      clock.mockReturnValue((1000 * SECONDS * i) / steps)
+      await renderer.advanceFrames(1, 1 / 60)
+    }
+    const acts = Array.from({ length: steps }, (_, i) => momentAt(staging, i / steps).act)
+    const changes = acts.flatMap((act, i) => (i > 0 && act !== acts[i - 1] ? [i / steps] : []))
+    expect(changes.filter((t) => !told.includes(t))).toEqual([])
+    // Not in each frame: now and then for the texts, and for what changes.
+    expect(told.length).toBeLessThan(steps / 12)
+    await renderer.unmount()
+    clock.mockRestore()
   })
 })

@@ -5,7 +5,9 @@ import { workThrough } from '../../src/core/plan/entry'
 import { launchChromium } from './chromium'
 import { ROOT } from './root'
 import { buildGallery } from './scene-gallery/build-gallery'
+import { scriptFrames } from './script-frames'
 import { serveFolder } from './serve-dist'
+import { stillPicture } from './still-picture'
 
 type Say = (name: string, figures: Readonly<Record<string, unknown>>) => void
 
@@ -25,38 +27,56 @@ export async function benchMotion(say: Say) {
 
 const round = (n: number) => Math.round(n * 100) / 100
 
-/** Script of the whole page while an operation is shown being done, over the frames that were drawn meanwhile. */
+/**
+ * Script of the whole page for each frame that is drawn while an operation is shown being done, from the press to its end:
+ * ours, React's, three's, clearing up, and what calls to WebGL do on this thread. Apart from that, how long such a script
+ * was begun and not computing: waiting in a call for the renderer, or for a core of the machine, which the software renderer
+ * keeps busy. The two together are what passes by the clock. As it is, and with calls that draw left out, so that neither
+ * the renderer nor its few frames are in the figures.
+ */
 async function scriptPerFrame(browser: Browser, say: Say) {
   const served = await serveFolder()
-  for (const id of MOVING) {
-    const page = await browser.newPage({ viewport: SIZE })
-    await page.goto(`${served.origin}/#survey`)
-    await page.getByRole('button', { name: 'Mill Lane' }).first().click()
-    await page.goto(`${served.origin}/#rehearse/${id}`)
-    await page.locator(`.scene[data-draw-calls][data-operation="${id}"]`).waitFor({ timeout: 60_000 })
-    await page.waitForTimeout(800)
-    const session = await page.context().newCDPSession(page)
-    await session.send('Performance.enable')
-    const read = async () => {
-      const { metrics } = await session.send('Performance.getMetrics')
-      const ms = (name: string) => 1000 * (metrics.find((m) => m.name === name)?.value ?? 0)
-      const frame = await page.locator('.scene').evaluate((e) => Number(e.getAttribute('data-frame')))
-      return { script: ms('ScriptDuration'), frame }
+  for (const id of MOVING)
+    for (const isDrawn of [true, false]) {
+      const page = await browser.newPage({ viewport: SIZE })
+      if (!isDrawn) await page.addInitScript(drawNothing)
+      await page.goto(`${served.origin}/#survey`)
+      await page.getByRole('button', { name: 'Mill Lane' }).first().click()
+      await page.goto(`${served.origin}/#rehearse/${id}`)
+      await page.locator(`.scene[data-draw-calls][data-operation="${id}"]`).waitFor({ timeout: 60_000 })
+      await stillPicture(page)
+      const frames = await scriptFrames(page, async () => {
+        await page.getByRole('button', { name: 'Again' }).click()
+        await page.waitForTimeout(300)
+        await stillPicture(page)
+      })
+      say('script-per-frame', {
+        operation: id,
+        drawn: isDrawn,
+        frames: frames.length,
+        script: spread(frames.map((f) => f.scriptMs)),
+        heldUp: spread(frames.map((f) => f.heldUpMs)),
+      })
+      await page.close()
     }
-    await page.getByRole('button', { name: /again/i }).first().click()
-    await page.waitForTimeout(300)
-    const from = await read()
-    await page.waitForTimeout(1500)
-    const to = await read()
-    const frames = to.frame - from.frame
-    say('script-per-frame', {
-      operation: id,
-      frames,
-      ms: round((to.script - from.script) / Math.max(1, frames)),
-    })
-    await page.close()
-  }
   await served.close()
+}
+
+/** Mean, median and most, ms. */
+function spread(of: readonly number[]) {
+  const sorted = [...of].sort((a, b) => a - b)
+  return {
+    meanMs: round(of.reduce((sum, n) => sum + n, 0) / Math.max(1, of.length)),
+    medianMs: round(sorted[Math.floor(sorted.length / 2)] ?? 0),
+    mostMs: round(sorted.at(-1) ?? 0),
+  }
+}
+
+/** Runs in the page before anything else: what would have pixels drawn does nothing; every other call is made. */
+function drawNothing() {
+  const proto = WebGL2RenderingContext.prototype as unknown as Record<string, () => void>
+  for (const name of ['drawElements', 'drawArrays', 'drawElementsInstanced', 'drawArraysInstanced', 'clear'])
+    proto[name] = () => {}
 }
 
 async function besidePlain(browser: Browser, say: Say) {
@@ -72,13 +92,13 @@ async function besidePlain(browser: Browser, say: Say) {
   for (const id of MOVING) {
     const seen = await page.evaluate(([i, n]) => window.frameTimes?.(i, n), [id, FRAMES] as const)
     if (seen === undefined) throw new Error('the gallery measures nothing')
-    const { ours, drawn, plain } = seen
+    const { ours, plain } = seen
     say('frame-beside-plain', {
       operation: id,
-      oursMs: round(ours),
+      oursMs: round(ours.meanMs),
       plainMs: round(plain.meanMs),
-      ratio: round(ours / plain.meanMs),
-      drawn,
+      ratio: round(ours.meanMs / plain.meanMs),
+      drawn: ours.frames,
       triangles: plain.triangles,
     })
   }

@@ -2,6 +2,7 @@ import { useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useLayoutEffect, useRef } from 'react'
 import type { PerspectiveCamera } from 'three'
 import { FIELD, type Framing } from '../../core/views/frame-view'
+import { FRAME } from '../run'
 
 /** A camera in terms that can be gone between: what it looks at, from which way, from how far. Radians, mm. */
 interface Aim {
@@ -87,6 +88,6 @@ export function CameraRig({ framing, isStill }: { framing: Framing; isStill: boo
     point(camera, now.current)
     if (f >= 1) way.current = null
     else invalidate()
-  }, -2)
+  }, FRAME.camera)
   return null
 }

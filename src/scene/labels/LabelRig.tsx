@@ -1,19 +1,16 @@
 import { useFrame, useThree } from '@react-three/fiber'
 import { type RefObject, useEffect, useRef } from 'react'
-import { type Camera, Vector3 } from 'three'
+import { type Camera, Matrix4, Vector3 } from 'three'
+import type { StandingUnit } from '../../core/plan/standing-at'
 import type { RoomPoint } from '../../core/plan/types'
+import type { Moment } from '../../core/staging/staging'
+import { matrixOf } from '../Carried'
+import { FRAME, type Now } from '../run'
 import type { Flag } from './flags-of'
 import type { Label } from './labels-of'
-import {
-  type Level,
-  type Placed,
-  placeLabels,
-  type Rectangle,
-  type Segment,
-  type Spot,
-  type Wanted,
-} from './place-labels'
+import { type Level, placeLabels, type Rectangle, type Segment, type Spot, type Wanted } from './place-labels'
 import { GAP, NARROW, thinnedOut } from './thin-out'
+import { moveText, type Text, writeTexts } from './write-texts'
 
 /** Things on the picture that no text may cover. */
 export interface LabelObstacles {
@@ -30,11 +27,21 @@ const MARK = 8
 const MARGIN = 6
 /** A flag stands clear of the outline round its spot, px. */
 const FLAG_LIFT = 10
+/** While the camera goes, texts keep to their spots, and are placed anew once in so many frames and when it has come. */
+const PLACED_EVERY = 8
 const scratch = new Vector3()
 
-/** Millimetres of the room to pixels of the picture; null behind the eye. */
-function project(p: RoomPoint, camera: Camera, width: number, height: number): Spot | null {
-  scratch.set(p.x / 1000, p.z / 1000, -p.y / 1000).project(camera)
+/** Millimetres of the room to pixels of the picture; null behind the eye. `by`: moved so first, in the room. */
+function project(
+  p: RoomPoint,
+  camera: Camera,
+  width: number,
+  height: number,
+  by: Matrix4 | null,
+): Spot | null {
+  scratch.set(p.x, p.y, p.z)
+  if (by !== null) scratch.applyMatrix4(by)
+  scratch.set(scratch.x / 1000, scratch.z / 1000, -scratch.y / 1000).project(camera)
   if (scratch.z > 1 || scratch.z < -1) return null
   return { x: ((scratch.x + 1) / 2) * width, y: ((1 - scratch.y) / 2) * height }
 }
@@ -43,95 +50,173 @@ function isSpot(spot: Spot | null): spot is Spot {
   return spot !== null
 }
 
-/** After each frame puts every text of the overlay where it belongs; one overlay, no text in the 3D. */
-export function LabelRig({
-  labels: all,
-  flags,
-  obstacles,
-  overlay,
-  covered,
-}: {
-  labels: readonly Label[]
-  flags: readonly Flag[]
-  obstacles: LabelObstacles
-  overlay: RefObject<HTMLDivElement | null>
+interface Props {
+  readonly labels: readonly Label[]
+  readonly flags: readonly Flag[]
+  readonly obstacles: LabelObstacles
+  readonly overlay: RefObject<HTMLDivElement | null>
   /** What lies over the picture: no text goes under it. */
-  covered: readonly RefObject<HTMLElement | null>[]
-}) {
+  readonly covered: readonly RefObject<HTMLElement | null>[]
+  /** The unit on its way, where it was as the texts were thought of; `now`: where things are in the frame that is drawn. */
+  readonly moving: StandingUnit | null
+  /** When that was. */
+  readonly moment: Moment | null
+  readonly now: RefObject<Now | null>
+}
+
+/** What the texts were last placed for, and where everything was then. */
+interface Last {
+  readonly for: readonly unknown[]
+  readonly camera: Matrix4
+  readonly unit: Matrix4
+  texts: readonly Text[]
+  /** Frames since. */
+  age: number
+}
+
+/**
+ * Puts every text of the overlay where it belongs; one overlay, no text in the 3D. They are placed in every frame that is
+ * drawn because something else changed. While only the camera or a unit is on its way, each goes along with its spot, and
+ * where nothing moves that has a text, nothing is touched.
+ */
+export function LabelRig(props: Props) {
+  const { labels, flags, obstacles, overlay, moving, moment, now } = props
   const invalidate = useThree((s) => s.invalidate)
   const sizes = useRef(new Map<string, { width: number; height: number }>())
+  const last = useRef<Last | null>(null)
+  const ride = useRef(new Matrix4())
   useEffect(() => {
-    if (all.length >= 0 && flags.length >= 0) invalidate()
-  }, [all, flags, invalidate])
+    if (labels.length >= 0 && flags.length >= 0) invalidate()
+  }, [labels, flags, invalidate])
 
   useFrame(({ camera, size }) => {
     const layer = overlay.current
     if (layer === null) return
-    const isNarrow = size.width < NARROW
-    const labels = thinnedOut(all, size.width)
-    const shown = (p: RoomPoint) => project(p, camera, size.width, size.height)
-    const nodes = new Map(
-      [...layer.querySelectorAll<HTMLElement>('[data-label]')].map((n) => [n.dataset['label'] ?? '', n]),
-    )
-    const flagged = flags.flatMap((flag): Wanted[] => {
-      const node = nodes.get(flag.id)
-      const anchor = shown(flag.spot.at)
-      if (node === undefined || anchor === null) return []
-      const { offsetWidth: width, offsetHeight: height } = node
-      return [
-        { id: flag.id, width, height, anchors: [anchor], likes: 'above', lift: FLAG_LIFT, hasLeader: true },
-      ]
-    })
-    const wanted = labels.flatMap((label): Wanted[] => {
-      const node = nodes.get(label.id)
-      if (node === undefined) return []
-      const { width, height } = sizeOf(sizes.current, node, label, isNarrow)
-      const anchors = label.anchors.map(shown).filter(isSpot)
-      if (label.fits !== null && !isWideEnough(label.fits.map(shown), width)) return []
-      const [from = null, to = null] = (label.along ?? []).map(shown)
-      return [
-        {
-          id: label.id,
-          width,
-          height,
-          anchors,
-          likes: label.likes,
-          lift: liftOver(from, to, width),
-          mindsLines: label.along !== null,
-          isFixed: label.moves === 'no',
-          hasLeader: label.moves === 'with-leader',
-          ...levelOf(label, shown),
-        },
-      ]
-    })
-    const plates = obstacles.plates.map((p) => around(p.map(shown).filter(isSpot))).filter((r) => r !== null)
-    const over = covered.flatMap((box) => rectangleOver(box.current, layer))
-    const marks = [...obstacles.marks.map(shown).filter(isSpot).map(round), ...plates, ...over]
-    const edges = obstacles.edges.flatMap(([a, b]): Segment[] => {
-      const [from, to] = [shown(a), shown(b)]
-      return from === null || to === null ? [] : [{ from, to }]
-    })
-    const lines = labels.flatMap((label): Segment[] => {
-      const [from, to] = label.along === null ? [null, null] : label.along.map(shown)
-      return from == null || to == null ? [] : [{ from, to, of: label.id }]
-    })
-    const unnamed = all.flatMap((l) => (labels.includes(l) ? [] : (levelOf(l, shown).level ?? [])))
-    const bounds = { x: MARGIN, y: MARGIN, width: size.width - 2 * MARGIN, height: size.height - 2 * MARGIN }
-    // What the step is about is written first, then the flags, then the rest.
-    const strong = new Set(labels.filter((l) => l.isStrong).map((l) => l.id))
-    const inOrder = [
-      ...wanted.filter((w) => strong.has(w.id)),
-      ...flagged,
-      ...wanted.filter((w) => !strong.has(w.id)),
-    ]
-    write(
-      layer,
-      nodes,
-      bounds.width,
-      placeLabels(inOrder, bounds, marks, [...edges, ...lines], isNarrow ? GAP.narrow : GAP.wide, unnamed),
-    )
-  }, -1)
+    const unit = now.current?.unit ?? null
+    const by = unit === null || moving === null ? null : ride.current
+    const was = last.current
+    const isSame =
+      was !== null &&
+      was.for[0] === labels &&
+      was.for[1] === flags &&
+      was.for[2] === obstacles &&
+      was.for[3] === moment &&
+      was.for[4] === size
+    const isTurned = was === null || !was.camera.equals(camera.matrixWorld)
+    const isCarried = unit !== null && was !== null && !was.unit.equals(unit)
+    if (by !== null && unit !== null && moving !== null && (isCarried || !isSame))
+      by.copy(matrixOf(moving.unit, moving)).invert().premultiply(unit)
+    const isPlaced = isSame && (!isTurned || was.age < PLACED_EVERY)
+    if (isPlaced && now.current !== null && !isTurned && !isCarried && was.age === 0) return
+    if (isPlaced && (isTurned || isCarried)) {
+      was.age += 1
+      was.camera.copy(camera.matrixWorld)
+      if (unit !== null) was.unit.copy(unit)
+      for (const text of was.texts) {
+        if (!isTurned && !text.rides) continue
+        moveText(text, project(text.point, camera, size.width, size.height, text.rides ? by : null))
+      }
+      // Placed as they come to rest.
+      invalidate()
+      return
+    }
+    last.current = {
+      for: [labels, flags, obstacles, moment, size],
+      camera: was?.camera.copy(camera.matrixWorld) ?? camera.matrixWorld.clone(),
+      unit: unit === null ? (was?.unit ?? new Matrix4()) : (was?.unit.copy(unit) ?? unit.clone()),
+      texts: placeAll(props, layer, sizes.current, camera, size, by),
+      age: 0,
+    }
+  }, FRAME.texts)
   return null
+}
+
+/** Places every text anew. `by`: how far the unit on its way has come since they were thought of. */
+function placeAll(
+  { labels: all, flags, obstacles, covered, moving }: Props,
+  layer: HTMLElement,
+  sizes: Map<string, { width: number; height: number }>,
+  camera: Camera,
+  size: { readonly width: number; readonly height: number },
+  by: Matrix4 | null,
+): readonly Text[] {
+  const isNarrow = size.width < NARROW
+  const labels = thinnedOut(all, size.width)
+  const shown = (p: RoomPoint) => project(p, camera, size.width, size.height, null)
+  const riders = new Set<string>(
+    moving === null
+      ? []
+      : [
+          `name:${moving.unit.unit}`,
+          ...flags.flatMap((f) => (f.spot.unit === moving.unit.unit ? [f.id] : [])),
+        ],
+  )
+  const points = new Map<Spot, RoomPoint>()
+  const spotOf = (id: string) => (p: RoomPoint) => {
+    const spot = project(p, camera, size.width, size.height, riders.has(id) ? by : null)
+    if (spot !== null) points.set(spot, p)
+    return spot
+  }
+  const nodes = new Map(
+    [...layer.querySelectorAll<HTMLElement>('[data-label]')].map((n) => [n.dataset['label'] ?? '', n]),
+  )
+  const flagged = flags.flatMap((flag): Wanted[] => {
+    const node = nodes.get(flag.id)
+    const anchor = spotOf(flag.id)(flag.spot.at)
+    if (node === undefined || anchor === null) return []
+    const { offsetWidth: width, offsetHeight: height } = node
+    return [
+      { id: flag.id, width, height, anchors: [anchor], likes: 'above', lift: FLAG_LIFT, hasLeader: true },
+    ]
+  })
+  const wanted = labels.flatMap((label): Wanted[] => {
+    const node = nodes.get(label.id)
+    if (node === undefined) return []
+    const { width, height } = sizeOf(sizes, node, label, isNarrow)
+    const anchors = label.anchors.map(spotOf(label.id)).filter(isSpot)
+    if (label.fits !== null && !isWideEnough(label.fits.map(shown), width)) return []
+    const [from = null, to = null] = (label.along ?? []).map(shown)
+    return [
+      {
+        id: label.id,
+        width,
+        height,
+        anchors,
+        likes: label.likes,
+        lift: liftOver(from, to, width),
+        mindsLines: label.along !== null,
+        isFixed: label.moves === 'no',
+        hasLeader: label.moves === 'with-leader',
+        ...levelOf(label, spotOf(label.id)),
+      },
+    ]
+  })
+  const plates = obstacles.plates.map((p) => around(p.map(shown).filter(isSpot))).filter((r) => r !== null)
+  const over = covered.flatMap((box) => rectangleOver(box.current, layer))
+  const marks = [...obstacles.marks.map(shown).filter(isSpot).map(round), ...plates, ...over]
+  const edges = obstacles.edges.flatMap(([a, b]): Segment[] => {
+    const [from, to] = [shown(a), shown(b)]
+    return from === null || to === null ? [] : [{ from, to }]
+  })
+  const lines = labels.flatMap((label): Segment[] => {
+    const [from, to] = label.along === null ? [null, null] : label.along.map(shown)
+    return from == null || to == null ? [] : [{ from, to, of: label.id }]
+  })
+  const unnamed = all.flatMap((l) => (labels.includes(l) ? [] : (levelOf(l, shown).level ?? [])))
+  const bounds = { x: MARGIN, y: MARGIN, width: size.width - 2 * MARGIN, height: size.height - 2 * MARGIN }
+  // What the step is about is written first, then the flags, then the rest.
+  const strong = new Set(labels.filter((l) => l.isStrong).map((l) => l.id))
+  const inOrder = [
+    ...wanted.filter((w) => strong.has(w.id)),
+    ...flagged,
+    ...wanted.filter((w) => !strong.has(w.id)),
+  ]
+  const gap = isNarrow ? GAP.narrow : GAP.wide
+  const placed = placeLabels(inOrder, bounds, marks, [...edges, ...lines], gap, unnamed)
+  return writeTexts(layer, nodes, bounds.width, placed, (p) => {
+    const point = points.get(p.anchor)
+    return point === undefined ? null : { point, rides: riders.has(p.id) }
+  })
 }
 
 /** The level line a text names, as it is drawn. */
@@ -185,30 +270,4 @@ function sizeOf(
   const areFontsIn = document.fonts === undefined || document.fonts.status === 'loaded'
   if (size.width > 0 && areFontsIn) kept.set(key, size)
   return size
-}
-
-function write(
-  layer: HTMLElement,
-  nodes: ReadonlyMap<string, HTMLElement>,
-  width: number,
-  placed: readonly Placed[],
-): void {
-  const at = new Map(placed.map((p) => [p.id, p]))
-  for (const [id, node] of nodes) {
-    const p = at.get(id)
-    node.style.visibility = p === undefined ? 'hidden' : 'visible'
-    if (p === undefined) continue
-    node.style.transform = `translate(${p.x.toFixed(1)}px, ${p.y.toFixed(1)}px)`
-    // What is said at a flag goes where there is room for it.
-    node.dataset['side'] = p.x > width / 2 ? 'left' : 'right'
-  }
-  for (const line of layer.querySelectorAll<SVGLineElement>('[data-leader]')) {
-    const leader = at.get(line.dataset['leader'] ?? '')?.leader ?? null
-    line.style.visibility = leader === null ? 'hidden' : 'visible'
-    if (leader === null) continue
-    line.setAttribute('x1', leader.from.x.toFixed(1))
-    line.setAttribute('y1', leader.from.y.toFixed(1))
-    line.setAttribute('x2', leader.to.x.toFixed(1))
-    line.setAttribute('y2', leader.to.y.toFixed(1))
-  }
 }

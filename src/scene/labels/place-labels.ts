@@ -48,6 +48,8 @@ export interface Segment {
 /** Where a text stands: its rectangle, and a thin line to its spot when it had to move away from it. */
 export interface Placed extends Rectangle {
   readonly id: string
+  /** The spot it is about, as it was given. */
+  readonly anchor: Spot
   readonly leader: Segment | null
 }
 
@@ -123,6 +125,7 @@ function placedInTurn(
     placed.push({
       id: label.id,
       ...rectangle,
+      anchor: found.anchor,
       leader:
         found.isMoved && label.hasLeader === true ? leaderTo(found.anchor, rectangle, nearOf(label)) : null,
     })

@@ -6,11 +6,13 @@ import '@fontsource-variable/atkinson-hyperlegible-mono'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import type { Plan } from '../../../src/core/plan/types'
+import { stagingAt } from '../../../src/core/staging'
+import { secondsOf } from '../../../src/core/staging/staging'
 import { roundedAspect, viewsOf } from '../../../src/core/views/views'
 import { partAt } from '../../../src/scene/ids'
 import { type SceneReady, Walkthrough, type WalkthroughProps } from '../../../src/scene/Walkthrough'
 import { samplePlan } from '../sample-plan'
-import { type Frames, meanFrame, plainFrames } from './plain'
+import { type Frames, nextFrames, plainFrames } from './plain'
 
 export type Shown = SceneReady & { readonly seen: unknown; readonly eye: unknown; readonly target: unknown }
 export type Show = (id: string, t: number, more?: Partial<WalkthroughProps>) => Promise<Shown>
@@ -23,11 +25,14 @@ declare global {
     galleryPlan?: Plan
     show?: Show
     countParts?: CountParts
-    /** Time of a frame of ours in motion, and of the same triangles drawn by three.js alone. */
+    /** Mean time of a frame while an operation is shown being done, and of the same triangles drawn by three.js alone. */
     frameTimes?: (
       id: string,
       n: number,
-    ) => Promise<{ readonly ours: number; readonly drawn: number; readonly plain: Frames }>
+    ) => Promise<{
+      readonly ours: { readonly meanMs: number; readonly frames: number }
+      readonly plain: Frames
+    }>
   }
 }
 
@@ -85,16 +90,29 @@ window.frameTimes = async (id, n) => {
   const index = plan.operations.findIndex((o) => o.id === id)
   await window.show?.(id, 0, { reducedMotion: false })
   const frameNow = () => Number(document.querySelector<HTMLElement>('.scene')?.dataset['frame'] ?? 0)
-  const before = frameNow()
-  const ours = await meanFrame(n, (at) =>
+  const staging = stagingAt(plan, index)
+  if (staging === null) throw new Error(`${id} is not shown being done`)
+  const run = { seconds: secondsOf(staging) }
+  await nextFrames(5)
+  const [since, before] = [performance.now(), frameNow()]
+  await new Promise<void>((done) =>
     root.render(
       <StrictMode>
-        <Walkthrough key="same" plan={plan} index={index} t={at / (n + 5)} reducedMotion={false} />
+        <Walkthrough
+          key="same"
+          plan={plan}
+          index={index}
+          t={0}
+          run={run}
+          onRunEnd={() => done()}
+          reducedMotion={false}
+        />
       </StrictMode>,
     ),
   )
-  const drawn = frameNow() - before
+  const frames = frameNow() - before
+  const ours = { meanMs: (performance.now() - since) / Math.max(1, frames), frames }
   root.render(null)
   const plain = await plainFrames(plan, id, [place.clientWidth, place.clientHeight], n)
-  return { ours, drawn, plain }
+  return { ours, plain }
 }

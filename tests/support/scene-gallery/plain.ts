@@ -65,13 +65,18 @@ export async function plainFrames(
 }
 
 /** Draws n frames, one a turn of the screen, and gives the mean time of one; the first five only warm up. */
-export async function meanFrame(n: number, draw: (at: number) => void): Promise<number> {
-  const next = () => new Promise<number>((resolve) => requestAnimationFrame(resolve))
+async function meanFrame(n: number, draw: (at: number) => void): Promise<number> {
   let start = 0
   for (let i = 0; i < n + 5; i += 1) {
-    const now = await next()
-    if (i === 5) start = now
+    await nextFrames(1)
+    if (i === 5) start = performance.now()
     draw(i)
   }
-  return ((await next()) - start) / n
+  await nextFrames(1)
+  return (performance.now() - start) / n
+}
+
+/** Until so many turns of the screen have gone by. */
+export async function nextFrames(n: number): Promise<void> {
+  for (let i = 0; i < n; i += 1) await new Promise((resolve) => requestAnimationFrame(resolve))
 }
