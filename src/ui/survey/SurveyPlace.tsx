@@ -66,7 +66,7 @@ export function SurveyPlace({ demos }: { readonly demos: readonly DemoKitchen[] 
             Open another kitchen
           </button>
         )}
-        {open !== 'sheet' && (
+        {!isOpen && open !== 'sheet' && (
           <a className="link" href="#survey/sheet">
             Print a blank survey sheet
           </a>

@@ -22,8 +22,8 @@ export function PageForm({ page }: { readonly page: Page }) {
         </h2>
         <p>{page.how}</p>
         <p className="quiet">
-          Leave open what you do not know yet. Nothing is entered for you; what is assumed meanwhile says so.
-          Figures as they are read: 2400, 2.4 m, 34 1/2 in; 900 ± 1 where you read it more closely.
+          Leave open what you do not know yet; what is assumed meanwhile says so. Figures as they are read:
+          2400, 2.4 m, 34 1/2 in, 900 ± 1.
         </p>
         {(page.id === 'walls' || page.id === 'units') && <WallStrip of={page.id} />}
         {page.id === 'wishes' && <HeightsPicture />}
