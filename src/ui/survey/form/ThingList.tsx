@@ -211,8 +211,7 @@ function ThingForm({ things, path, mark, isFresh, onMark, onRemove }: FormProps)
       </div>
       <Fields fields={things.fields} under={`${path}.${mark}`} />
       <button type="button" className="link take-out" data-remove={`${path}.${mark}`} onClick={onRemove}>
-        Take {isShort(things) ? '' : `${mark} `}out
-        <span className="visually-hidden">{isShort(things) ? `: ${mark}` : ''}</span>
+        Take out<span className="visually-hidden">: {calledIn(things, mark)}</span>
       </button>
     </fieldset>
   )
