@@ -105,10 +105,10 @@ describe('second fixings through the unit', () => {
     // wall-2 runs from 1240; board 18. Stud s6 at 1490: 1490 − 1240 − 18 = 232. Nogging hole 1318: 60.
     // Hole +452, underside +392, bottom panel 18: 42 up inside.
     expect(said).toContain(
-      'Hole 11: inside the unit, 232 mm from its left side and 42 mm up from its bottom panel.',
+      'Hole 11: inside the unit, 232 mm from the inner face of its left side and 42 mm up from the upper face of its bottom panel.',
     )
     expect(said).toContain(
-      'Hole 9: inside the unit, 60 mm from its left side and 42 mm up from its bottom panel.',
+      'Hole 9: inside the unit, 60 mm from the inner face of its left side and 42 mm up from the upper face of its bottom panel.',
     )
     expect(figureOf(work, 'second-fix:wall-2', 'second.wall-2.a-s6.in')).toMatchObject({ value: 232 })
     expect(figureOf(work, 'second-fix:wall-2', 'second.wall-2.a-s6.up')).toMatchObject({ value: 42 })
@@ -132,7 +132,7 @@ describe('second fixings through the unit', () => {
     // w3 runs from 1000 on wall b, studs 220 + 400 i: only 1420 lies within; 1420 − 1000 − 18 = 402; 48 − 18 = 30 up.
     const work = workOutOperations(contextOf(workKitchen()).context)
     expect(saidBy(work, 'second-fix:w3').join(' ')).toMatch(
-      /402 mm( \(assumed\))? from its left side and 30 mm( \(assumed\))? up from its bottom panel\./,
+      /402 mm( \(assumed\))? from the inner face of its left side and 30 mm( \(assumed\))? up from the upper face of its bottom panel\./,
     )
   })
 
@@ -189,7 +189,9 @@ describe('brackets', () => {
     const said = saidBy(work, 'fix:base-2').join(' ')
     expect(said).not.toContain('at each side')
     expect(said).toContain('Hole 10 is not at a side')
-    expect(said).toContain('Hole 10: inside the unit, 232 mm from its left side and 40 mm down from its top.')
+    expect(said).toContain(
+      'Hole 10: inside the unit, 232 mm from the inner face of its left side and 40 mm down from the upper edge of that side.',
+    )
   })
 
   test('with no hole nothing is said of brackets, packing or screws', () => {

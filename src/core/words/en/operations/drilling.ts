@@ -47,11 +47,11 @@ export const drillingWords = {
   'operation.drill.through.plug.unknown':
     'Drill rail and wall in one with the bit of the plug. How deep is not known yet: settle that before you drill.',
   'operation.drill.inside.bottom':
-    'Hole {hole}: inside the unit, {across} from its left side and {upright} up from its bottom panel.',
+    'Hole {hole}: inside the unit, {across} from the inner face of its left side and {upright} up from the upper face of its bottom panel.',
   'operation.drill.inside.bottom.unknown':
     'Where hole {hole} comes inside the unit is not known yet: carry its mark over before the unit hides it.',
   'operation.drill.inside.top':
-    'Hole {hole}: inside the unit, {across} from its left side and {upright} down from its top.',
+    'Hole {hole}: inside the unit, {across} from the inner face of its left side and {upright} down from the upper edge of that side.',
   'operation.drill.inside.top.unknown':
     'Where hole {hole} comes inside the unit is not known yet: carry its mark over before the unit hides it.',
   'operation.drill.outside.bottom':
@@ -59,7 +59,7 @@ export const drillingWords = {
   'operation.drill.outside.bottom.unknown':
     'Where hole {hole} comes behind the unit is not known yet: carry its mark over before the unit hides it.',
   'operation.drill.outside.top':
-    'Hole {hole}: {across} from the outside of its left side and {upright} down from its top.',
+    'Hole {hole}: {across} from the outside of its left side and {upright} down from the upper edge of that side.',
   'operation.drill.outside.top.unknown':
     'Where hole {hole} comes behind the unit is not known yet: carry its mark over before the unit hides it.',
   'operation.drill.detector': 'At each mark go over the wall once more with the detector, then drill.',
