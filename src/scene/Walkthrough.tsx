@@ -7,7 +7,9 @@ import type { Standing } from '../core/plan/standing-at'
 import type { Plan } from '../core/plan/types'
 import { stagingAt } from '../core/staging'
 import { momentAt } from '../core/staging/staging'
+import { clearOf } from '../core/views/clear-of'
 import type { Framing } from '../core/views/frame-view'
+import type { View } from '../core/views/view'
 import { roundedAspect, viewsOf } from '../core/views/views'
 import { sceneWords } from '../core/words/en/scene'
 import type { Display } from '../core/words/format'
@@ -17,6 +19,7 @@ import { viewOfSpot } from './camera/look-at'
 import { FrameWatch } from './FrameWatch'
 import { flagsOf } from './labels/flags-of'
 import { LabelLayer } from './labels/LabelLayer'
+import { MARK } from './labels/LabelRig'
 import { labelsOf } from './labels/labels-of'
 import { PictureKey } from './PictureKey'
 import { palette } from './palette'
@@ -25,6 +28,7 @@ import { type Run, wayAt } from './run'
 import { SceneCanvas } from './SceneCanvas'
 import { SceneContent, useStanding } from './SceneContent'
 import { useBoxSize } from './use-box-size'
+import { useCovers } from './use-covers'
 import { hasWebGl } from './web-gl'
 
 /** What a picture was made of, told after its frame. */
@@ -122,18 +126,24 @@ function Picture(props: WalkthroughProps) {
     () => ({ lettered: letteredFindings(plan, standing.operation, open), open }),
     [plan, standing.operation, open],
   )
+  const covered = useMemo(() => [props.covered, key, sign].flatMap((box) => box ?? []), [props.covered])
+  const covers = useCovers(box, covered, size, `${index} ${shownParts.length > 0}`)
   const lookedAt = finding?.isLookedAt === true ? open : null
   // A finding is looked at where it is as the step begins, so that nothing turns while a part is on its way.
   const start = useStanding(plan, index, 0)
+  const isCovered = props.covered !== undefined
   const view = useMemo(() => {
-    if (views === null || aspect === null) return null
+    if (views === null || aspect === null || size === null) return null
+    const picture = { covers, aspect: size.width / size.height, mark: MARK / size.height }
+    const inSight = (v: View) => (isCovered ? clearOf(v, views.about(index), picture) : v)
     const { room } = views
     if (camera !== undefined) return fixedView(camera, room)
     const chosen = views.at(index)
     const all = lookedAt === null ? [] : findingSpots(plan, start, found.lettered, room, new Set())
     const spot = all.find((s) => s.finding.id === lookedAt)
-    return turnedView(spot === undefined ? chosen : viewOfSpot(chosen, spot, room, aspect), look, room)
-  }, [views, index, look, camera, aspect, lookedAt, plan, start, found])
+    const held = spot === undefined ? inSight(chosen) : viewOfSpot(chosen, spot, room, aspect)
+    return turnedView(held, look, room)
+  }, [views, index, look, camera, aspect, lookedAt, plan, start, found, covers, size, isCovered])
   const isIdPicture = idBuffer !== undefined
   const labels = useMemo(
     () =>
@@ -147,7 +157,6 @@ function Picture(props: WalkthroughProps) {
     const spots = findingSpots(plan, standing, found.lettered, views.room, new Set(view.hidden))
     return flagsOf(spots, open)
   }, [plan, standing, view, views, found, open, isIdPicture])
-  const covered = useMemo(() => [props.covered, key, sign].flatMap((box) => box ?? []), [props.covered])
   const caption = captionOf(standing)
   const onParts = useCallback((names: readonly string[]) => {
     parts.current = names

@@ -5,14 +5,14 @@ const QUIET_MS = 800
 
 /** Waits until the picture stands still: no frame drawn for a while. Gives the number of the last one. */
 export async function stillPicture(page: Page): Promise<number> {
+  // No function in here has a name: what runs this file may mark names in a way the page does not know.
   return page.evaluate(async (quiet) => {
-    const frame = () => document.querySelector('.scene')?.getAttribute('data-frame') ?? ''
-    let last = frame()
+    let last = ''
     for (let since = performance.now(); last === '' || performance.now() - since < quiet; ) {
+      const frame = document.querySelector('.scene')?.getAttribute('data-frame') ?? ''
+      if (frame !== last) since = performance.now()
+      last = frame
       await new Promise((resolve) => setTimeout(resolve, 50))
-      if (frame() === last) continue
-      last = frame()
-      since = performance.now()
     }
     return Number(last)
   }, QUIET_MS)

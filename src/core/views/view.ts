@@ -41,6 +41,8 @@ export interface ViewSubject {
 export interface View extends Direction, Framing {
   /** Walls between the eye and the room, by id: not drawn. */
   readonly hidden: readonly string[]
+  /** By what share of its height the picture is raised, as one shifts a film: the eye and its line stay; left out: not. */
+  readonly raised?: number
   /** Units on those walls that are not in the way, and stay; left out: none. */
   readonly kept?: readonly string[]
   readonly score: number

@@ -4,12 +4,14 @@ import { keptIn } from './kept'
 import { type RoomShape, roomShape } from './room-shape'
 import { viewSubject } from './subject'
 import { shownAt } from './upturned'
-import type { View } from './view'
+import type { View, ViewSubject } from './view'
 
 /** Views of a plan's operations, each chosen with those before and after it in mind. */
 export interface Views {
   readonly room: RoomShape
   readonly at: (index: number) => View
+  /** What that view is to show. */
+  readonly about: (index: number) => ViewSubject
 }
 
 /** So many steps are thought about together, and so many of their views are kept before the next are. */
@@ -25,6 +27,7 @@ export function makeViews(plan: Plan, aspect: number): Views {
   const steps: { readonly wall: string | null; readonly possible: readonly View[] }[] = []
   const kept: Chosen[] = []
   const shown: View[] = []
+  const subjects: ViewSubject[] = []
   const count = plan.operations.length + 1
   const stepAt = (i: number) => {
     const known = steps[i]
@@ -39,10 +42,20 @@ export function makeViews(plan: Plan, aspect: number): Views {
     steps[i] = made
     return made
   }
+  const within = (index: number) => Math.max(0, Math.min(plan.operations.length, index))
+  const about = (index: number) => {
+    const wanted = within(index)
+    const known = subjects[wanted]
+    if (known !== undefined) return known
+    const made = viewSubject(plan, shownAt(plan, wanted, 0), room, aspect)
+    subjects[wanted] = made
+    return made
+  }
   return {
     room,
+    about,
     at: (index) => {
-      const wanted = Math.max(0, Math.min(plan.operations.length, index))
+      const wanted = within(index)
       while (kept.length <= wanted) {
         const from = kept.length
         const ahead = Array.from({ length: Math.min(AHEAD, count - from) }, (_, i) => stepAt(from + i))
@@ -51,8 +64,7 @@ export function makeViews(plan: Plan, aspect: number): Views {
       const known = shown[wanted]
       if (known !== undefined) return known
       const { view } = kept[wanted] as Chosen
-      const standing = shownAt(plan, wanted, 0)
-      const made = { ...view, kept: keptIn(standing, viewSubject(plan, standing, room, aspect), view) }
+      const made = { ...view, kept: keptIn(shownAt(plan, wanted, 0), about(wanted), view) }
       shown[wanted] = made
       return made
     },

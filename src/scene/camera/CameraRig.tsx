@@ -1,7 +1,8 @@
 import { useFrame, useThree } from '@react-three/fiber'
 import { useEffect, useLayoutEffect, useRef } from 'react'
 import type { PerspectiveCamera } from 'three'
-import { FIELD, type Framing } from '../../core/views/frame-view'
+import { FIELD } from '../../core/views/frame-view'
+import type { View } from '../../core/views/view'
 import { FRAME } from '../run'
 
 /** A camera in terms that can be gone between: what it looks at, from which way, from how far. Radians, mm. */
@@ -10,18 +11,24 @@ interface Aim {
   readonly azimuth: number
   readonly elevation: number
   readonly distance: number
+  /** By what share of its height the picture is raised. */
+  readonly raised: number
 }
+
+/** What the camera is held at. */
+type Held = Pick<View, 'eye' | 'target' | 'raised'>
 
 const SECONDS = 0.7
 const METRE = 1000
 
-function aimOf({ eye, target }: Framing): Aim {
+function aimOf({ eye, target, raised = 0 }: Held): Aim {
   const [dx, dy, dz] = [eye.x - target.x, eye.y - target.y, eye.z - target.z]
   return {
     target: [target.x, target.y, target.z],
     azimuth: Math.atan2(dy, dx),
     elevation: Math.atan2(dz, Math.hypot(dx, dy)),
     distance: Math.hypot(dx, dy, dz),
+    raised,
   }
 }
 
@@ -34,6 +41,7 @@ export function between(a: Aim, b: Aim, f: number): Aim {
     azimuth: a.azimuth + turn * f,
     elevation: mix(a.elevation, b.elevation),
     distance: mix(a.distance, b.distance),
+    raised: mix(a.raised, b.raised),
   }
 }
 
@@ -51,10 +59,13 @@ function point(camera: PerspectiveCamera, aim: Aim): void {
   camera.position.set(eye[0] / METRE, eye[2] / METRE, -eye[1] / METRE)
   camera.lookAt(x / METRE, z / METRE, -y / METRE)
   camera.updateMatrixWorld()
+  // The window on to the picture is let down: what it shows goes up, and nothing is seen from elsewhere.
+  const { aspect } = camera
+  if (aim.raised !== (camera.view?.offsetY ?? 0)) camera.setViewOffset(aspect, 1, 0, aim.raised, aspect, 1)
 }
 
 /** Holds the camera at the view, and goes there smoothly from the one before unless motion isn't wanted. */
-export function CameraRig({ framing, isStill }: { framing: Framing; isStill: boolean }) {
+export function CameraRig({ framing, isStill }: { framing: Held; isStill: boolean }) {
   const camera = useThree((s) => s.camera) as PerspectiveCamera
   const invalidate = useThree((s) => s.invalidate)
   const now = useRef<Aim | null>(null)

@@ -23,7 +23,7 @@ export interface LabelObstacles {
 }
 
 /** Half the size of a round mark, px. */
-const MARK = 8
+export const MARK = 8
 const MARGIN = 6
 /** A flag stands clear of the outline round its spot, px. */
 const FLAG_LIFT = 10
@@ -68,6 +68,8 @@ interface Props {
 interface Last {
   readonly for: readonly unknown[]
   readonly camera: Matrix4
+  /** How the picture was raised. */
+  raised: number
   readonly unit: Matrix4
   texts: readonly Text[]
   /** Frames since. */
@@ -102,7 +104,7 @@ export function LabelRig(props: Props) {
       was.for[2] === obstacles &&
       was.for[3] === moment &&
       was.for[4] === size
-    const isTurned = was === null || !was.camera.equals(camera.matrixWorld)
+    const isTurned = was === null || was.raised !== raisedIn(camera) || !was.camera.equals(camera.matrixWorld)
     const isCarried = unit !== null && was !== null && !was.unit.equals(unit)
     if (by !== null && unit !== null && moving !== null && (isCarried || !isSame))
       by.copy(matrixOf(moving.unit, moving)).invert().premultiply(unit)
@@ -111,6 +113,7 @@ export function LabelRig(props: Props) {
     if (isPlaced && (isTurned || isCarried)) {
       was.age += 1
       was.camera.copy(camera.matrixWorld)
+      was.raised = raisedIn(camera)
       if (unit !== null) was.unit.copy(unit)
       for (const text of was.texts) {
         if (!isTurned && !text.rides) continue
@@ -123,6 +126,7 @@ export function LabelRig(props: Props) {
     last.current = {
       for: [labels, flags, obstacles, moment, size],
       camera: was?.camera.copy(camera.matrixWorld) ?? camera.matrixWorld.clone(),
+      raised: raisedIn(camera),
       unit: unit === null ? (was?.unit ?? new Matrix4()) : (was?.unit.copy(unit) ?? unit.clone()),
       texts: placeAll(props, layer, sizes.current, camera, size, by),
       age: 0,
@@ -130,6 +134,9 @@ export function LabelRig(props: Props) {
   }, FRAME.texts)
   return null
 }
+
+/** How far the middle of the picture is from the line of the eye: the one part of the projection that changes with no size. */
+const raisedIn = (camera: Camera) => camera.projectionMatrix.elements[9] ?? 0
 
 /** Places every text anew. `by`: how far the unit on its way has come since they were thought of. */
 function placeAll(
