@@ -275,3 +275,30 @@ describe('what is taken out', () => {
     await shown.close()
   })
 })
+
+test('a unit begun as one sort and made another goes by a mark of that sort; a mark that was typed stays', async () => {
+  const file = structuredClone(sceneFile('l-shape')) as { units: Record<string, unknown>[] }
+  const shown = await opened('units', file)
+  const kinds = () => listAt(shown.store.getState().kitchen, 'units').map(({ id, kind }) => `${id} ${kind}`)
+  const before = kinds()
+  await act(async () => shown.element.querySelector<HTMLElement>('[data-add="units"]')?.click())
+  const given = kinds().at(-1)?.split(' ')[0]
+  const choose = async (mark: string, to: string) => {
+    const select = shown.element.querySelector<HTMLSelectElement>(`select[data-fact="units.${mark}.kind"]`)
+    await act(async () => {
+      select?.focus()
+      Object.getOwnPropertyDescriptor(HTMLSelectElement.prototype, 'value')?.set?.call(select, to)
+      select?.dispatchEvent(new Event('change', { bubbles: true }))
+    })
+    return select
+  }
+  const select = await choose(String(given), 'island')
+  expect(kinds()).toEqual([...before, 'island-1 island'])
+  expect(shown.element.querySelector<HTMLInputElement>('[data-mark-of]')?.value).toBe('island-1')
+  // The choice is still the one with the keyboard, of the thing under its new mark.
+  expect(document.activeElement).toBe(select)
+  expect(select?.dataset['fact']).toBe('units.island-1.kind')
+  await act(async () => shown.actions.undo())
+  expect(kinds()).toEqual([...before, `${given} ${String(given).replace(/-\d+$/, '')}`])
+  await shown.close()
+})

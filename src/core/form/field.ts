@@ -34,7 +34,13 @@ export interface Span {
   readonly label: string
   readonly how?: string
   /** Things of these kinds are measured at their middle. */
-  readonly middle?: { readonly of: readonly string[]; readonly label: string; readonly how: string }
+  readonly middle?: {
+    readonly of: readonly string[]
+    readonly label: string
+    readonly how: string
+    /** What the width is called beside it. */
+    readonly across: string
+  }
 }
 
 export type Field = Asked &

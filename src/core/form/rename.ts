@@ -1,5 +1,8 @@
+import { withEdits } from '../kitchen/edit'
+import type { Edit } from '../plan/types'
 import type { Field, Things } from './field'
 import { PAGES } from './pages'
+import { isOwnMark, listAt, markStem, nextMark } from './things'
 
 /** Marks of listed things, and everything that points at them. */
 
@@ -76,6 +79,33 @@ export function renamed(file: unknown, path: string, from: string, to: string): 
   const everything = PAGES.flatMap((page) => page.fields)
   return path.includes('.') ? next : within(everything, next, path, from, to)
 }
+
+/**
+ * The file with the sort of a thing chosen, and its mark gone along with it where that mark was given and not typed: what
+ * was begun as a base unit and is a tall one is not marked base.
+ *
+ * @param path of its sort, by keys and ids
+ * @param edits that choose it
+ * @returns undefined where its mark stays
+ */
+export function markGoneAlong(
+  file: unknown,
+  path: string,
+  edits: readonly Edit[],
+): { readonly file: unknown; readonly list: string; readonly mark: string } | undefined {
+  const [, list = '', from = ''] = /^(.+)\.([^.]+)\.kind$/.exec(path) ?? []
+  const things = thingsAt(list)
+  const thing = listAt(file, list).find(({ id }) => id === from)
+  if (things === undefined || thing === undefined || !isOwnMark(things, thing)) return undefined
+  const changed = withEdits(file, edits)
+  const others = listAt(changed, list).filter(({ id }) => id !== from)
+  const mark = nextMark(things, others, markStem(things, thingIn(changed, list, from)))
+  const next = mark === from ? undefined : renamed(changed, list, from, mark)
+  return next === undefined ? undefined : { file: next, list, mark }
+}
+
+const thingIn = (file: unknown, list: string, mark: string): Thing =>
+  listAt(file, list).find(({ id }) => id === mark) ?? {}
 
 function markedAt(
   here: unknown,

@@ -27,11 +27,11 @@ export function listAt(file: unknown, path: string): readonly Thing[] {
 
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz'
 
-/** What the marks of such a thing begin with: its own sort where it has one ("base", "socket"), else the list's. */
+/** What the marks of such a thing begin with: its own sort where it always has one ("base", "socket"), else the list's. */
 export function markStem(things: Things, thing: Thing): string {
   const kind = things.fields.find((f) => f.key === 'kind')
   const value = thing['kind']
-  return kind !== undefined && typeof value === 'string' ? value : things.mark
+  return kind?.kind === 'choice' && kind.always === true && typeof value === 'string' ? value : things.mark
 }
 
 /** The next free mark: walls have letters, everything else its sort and a number. */

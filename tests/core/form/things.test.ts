@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import type { Field, Things } from '../../../src/core/form/field'
 import { PAGES } from '../../../src/core/form/pages'
-import { renamed, thingsAt } from '../../../src/core/form/rename'
+import { markGoneAlong, renamed, thingsAt } from '../../../src/core/form/rename'
 import {
   askedOf,
   calledIn,
@@ -167,6 +167,31 @@ describe('marks', () => {
     expect(nextMark(units, [{ id: 'base-1' }, { id: 'base-3' }], 'base')).toBe('base-2')
     expect(isOwnMark(units, { id: 'base-2', kind: 'base' })).toBe(true)
     expect(isOwnMark(units, { id: 'sink-base', kind: 'base' })).toBe(false)
+  })
+
+  test('that were given go along with the sort of their thing, and what points at them too; those typed stay', () => {
+    const file = {
+      ...empty,
+      walls: [{ id: 'a', lintels: [{ id: 'lintel-1' }], openings: [{ id: 'door-1', kind: 'door' }] }],
+      units: [
+        { id: 'base-1', kind: 'base', wall: 'a' },
+        { id: 'tall-1', kind: 'tall', wall: 'a', order: { rightOf: 'base-1' } },
+        { id: 'pantry', kind: 'base', wall: 'a', order: { rightOf: 'tall-1' } },
+      ],
+    }
+    const chosen = (path: string, to: string) => markGoneAlong(file, path, [{ set: path, to }])
+    const tall = chosen('units.base-1.kind', 'tall')
+    expect(tall?.mark).toBe('tall-2')
+    expect(listAt(tall?.file, 'units').map(({ id, kind, order }) => [id, kind, order])).toEqual([
+      ['tall-2', 'tall', undefined],
+      ['tall-1', 'tall', { rightOf: 'tall-2' }],
+      ['pantry', 'base', { rightOf: 'tall-1' }],
+    ])
+    expect(chosen('units.base-1.kind', 'corner-base')?.mark).toBe('corner-base-1')
+    expect(chosen('walls.a.openings.door-1.kind', 'window')?.mark).toBe('window-1')
+    expect(chosen('units.pantry.kind', 'tall')).toBeUndefined()
+    // What a lintel is made of is no sort of it.
+    expect(chosen('walls.a.lintels.lintel-1.kind', 'timber')).toBeUndefined()
   })
 
   test('are changed together with everything that points at them', () => {

@@ -1,6 +1,6 @@
 import { useId, useMemo } from 'react'
 import type { Option } from '../../../core/form/field'
-import { thingsAt } from '../../../core/form/rename'
+import { markGoneAlong, thingsAt } from '../../../core/form/rename'
 import { droppedBy, listAt, thingAt } from '../../../core/form/things'
 import type { Edit } from '../../../core/plan/types'
 import { useActions, useNow } from '../../app-context'
@@ -25,12 +25,20 @@ export function ChoiceInput({
   const now = useNow()
   const actions = useActions()
   const all = always ? options : [NOT_KNOWN, ...options]
+  const choose = (to: string) => {
+    const { kitchen } = now()
+    const edits = chosen(kitchen, props.path, to)
+    const along = markGoneAlong(kitchen, props.path, edits)
+    if (along === undefined) return actions.edit(edits)
+    actions.choose(along.list, along.mark)
+    actions.replace(along.file)
+  }
   return (
     <Select
       {...props}
       options={all}
       value={typeof value === 'string' ? value : (all[0]?.[0] ?? '')}
-      onChoose={(to) => actions.edit(chosen(now().kitchen, props.path, to))}
+      onChoose={choose}
     />
   )
 }

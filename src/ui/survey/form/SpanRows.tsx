@@ -70,6 +70,7 @@ export function SpanRows({ field, span, under, hasMiddle }: Props) {
   const wants = (...labels: readonly string[]): string =>
     `Kept once it is joined by “${labels.join('” or “')}”.`
   const middleLabel = span.middle?.label ?? ''
+  const acrossLabel = (hasMiddle ? span.middle?.across : undefined) ?? span.label
   return (
     <>
       {hasMiddle && (
@@ -81,7 +82,7 @@ export function SpanRows({ field, span, under, hasMiddle }: Props) {
           label={middleLabel}
           how={span.middle?.how}
           shown={known.middle}
-          waits={hasNoPlace && isThere(held.middle) ? wants(span.label) : undefined}
+          waits={hasNoPlace && isThere(held.middle) ? wants(acrossLabel) : undefined}
           onTyped={(middle, joins) => give({ ...held, middle }, joins)}
           way={known.way}
           onWay={(way) => give({ ...held, middle: held.middle ?? typedBack(known.middle) }, undefined, way)}
@@ -92,7 +93,7 @@ export function SpanRows({ field, span, under, hasMiddle }: Props) {
         field={field}
         span={span}
         part="width"
-        label={span.label}
+        label={acrossLabel}
         how={span.how}
         shown={known.width}
         waits={
