@@ -2,13 +2,19 @@ import type { Problem } from '../core/kitchen/problem'
 
 const MOST_SHOWN = 30
 
+/** How a problem is mended on the screen it was typed into. */
+export const mendTyped = ({ mend, onScreen }: Problem): string => onScreen ?? mend
+
 /** What is wrong with a file or an entry: where, what, and how to mend it. */
 export function ProblemList({
   title,
   problems,
+  isFile = false,
 }: {
   readonly title: string
   readonly problems: readonly Problem[]
+  /** In a file that was opened; else in what was typed on a screen, and mended there. */
+  readonly isFile?: boolean
 }) {
   if (problems.length === 0) return null
   return (
@@ -20,7 +26,7 @@ export function ProblemList({
             <p>
               <span className="figure">{p.path}</span>: {p.message}
             </p>
-            <p className="who">{p.mend}</p>
+            <p className="who">{isFile ? p.mend : mendTyped(p)}</p>
           </li>
         ))}
       </ul>

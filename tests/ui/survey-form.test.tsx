@@ -73,6 +73,10 @@ describe('a length', () => {
     await act(async () => new Promise((resolve) => setTimeout(resolve, 300)))
     expect(input(shown, LENGTH).getAttribute('aria-invalid')).toBe('true')
     expect(shown.element.querySelector('.typed .wrong')?.textContent).toContain('must be from 1 to 100000 mm')
+    // In the words of the screen, in both places: nobody types "null" into a field.
+    expect(shown.element.querySelector('.typed .wrong')?.textContent).toContain('leave it open')
+    expect(shown.element.querySelector('[role=alert]')?.textContent).toContain('leave it open')
+    expect(shown.text()).not.toMatch(/\bnull\b/)
     expect(shown.element.querySelector('[role=alert]')?.textContent).toContain('does not go together yet')
     await shown.close()
   })

@@ -83,7 +83,8 @@ function outOfRange(issue: z.core.$ZodIssueTooBig | z.core.$ZodIssueTooSmall, va
     return { kind, message, mend: 'Take out what is not needed.' }
   }
   const mend = 'Look at the unit and the figure; if it is not known, write null.'
-  return { kind, message: `This is ${shown(value)}; it ${issue.message}.`, mend }
+  const onScreen = 'Look at the unit and the figure; if you do not know it yet, leave it open.'
+  return { kind, message: `This is ${shown(value)}; it ${issue.message}.`, mend, onScreen }
 }
 
 function unknownKeys(issue: z.core.$ZodIssueUnrecognizedKeys, path: JsonPath, schema: z.ZodType): Words[] {
@@ -98,8 +99,9 @@ function unknownKeys(issue: z.core.$ZodIssueUnrecognizedKeys, path: JsonPath, sc
 
 function notFitting(message: string, value: unknown): Words {
   const mend = 'Write it as said; if it is not known, write null.'
+  const onScreen = 'Type it as said; if you do not know it yet, leave it open.'
   if (value === undefined) return { kind: 'missing', message: 'This is missing.', mend: `It ${message}.` }
-  return { kind: 'wrong-type', message: `This is ${shown(value)}; it ${message}.`, mend }
+  return { kind: 'wrong-type', message: `This is ${shown(value)}; it ${message}.`, mend, onScreen }
 }
 
 /** Whether a branch of a union was refused only because the value is of another type altogether. */
@@ -139,12 +141,7 @@ function wordsOf(issue: Issue, schema: z.ZodType, root: unknown): Words[] {
 
 function problemsOfIssue(issue: Issue, schema: z.ZodType, root: unknown): Problem[] {
   if (issue.code === 'invalid_union') return union(issue, schema, root)
-  return wordsOf(issue, schema, root).map(({ kind, message, mend }) => ({
-    kind,
-    path: placeIn(root, issue.path),
-    message,
-    mend,
-  }))
+  return wordsOf(issue, schema, root).map((words) => ({ ...words, path: placeIn(root, issue.path) }))
 }
 
 /** How many problems an issue stands for. */

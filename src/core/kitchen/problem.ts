@@ -32,7 +32,10 @@ export interface Problem {
   /** Where, for a person: `walls "b" › studs "s3" › centre › at`, or `line 12, column 7` of a text that is not JSON. */
   readonly path: string
   readonly message: string
+  /** To whoever writes the file. */
   readonly mend: string
+  /** To whoever types it into the survey, where that is done in another way. */
+  readonly onScreen?: string
 }
 
 /** The way to a value by keys and positions, as a parser walks it. */

@@ -151,7 +151,7 @@ function WhatWasFound({ demos }: { readonly demos: readonly DemoKitchen[] }) {
   return (
     <>
       {plan?.demo === true && <Invented name={plan.name} />}
-      <ProblemList title={refusal(plan, isBehind)} problems={problems} />
+      <ProblemList title={refusal(plan, isBehind)} problems={problems} isFile={!isBehind} />
       {!hasAnswer && files}
       {noPlan !== null && <NoOrder noPlan={noPlan} />}
       {plan !== null && !isEmpty && (

@@ -66,7 +66,8 @@ function problemOf(kitchen: Kitchen, wall: Wall, index: number): readonly Proble
   }
   const message = disagreement(wall.cornerRight, triangle)
   const mend = 'Measure again and keep the one that is right; write null for the other.'
-  return message === undefined ? [] : [{ kind: 'contradiction', path, message, mend }]
+  const onScreen = 'Measure again and keep the one that is right; empty the other.'
+  return message === undefined ? [] : [{ kind: 'contradiction', path, message, mend, onScreen }]
 }
 
 /** Corners whose three lengths make no triangle, or disagree with the typed angle by more than a degree. */

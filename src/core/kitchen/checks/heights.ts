@@ -14,6 +14,7 @@ export function heights(kitchen: Kitchen): readonly Problem[] {
     if (given.length < 2) return []
     const message = `This height is given in ${given.length} ways: ${listed(given)}.`
     const mend = 'Keep the one that was read and take the others out, or write null for them.'
-    return [{ kind: 'contradiction', path: placeIn(kitchen, path()), message, mend }]
+    const onScreen = 'Choose the way it was measured, and type it once more.'
+    return [{ kind: 'contradiction', path: placeIn(kitchen, path()), message, mend, onScreen }]
   })
 }

@@ -35,14 +35,16 @@ function notOneWay(kitchen: Kitchen, { given, path }: Standing): readonly Proble
       ? 'It is not said where along the wall this stands.'
       : `It is said in ${given.length} ways where along the wall this stands: ${listed(given)}.`
   const mend = 'Give one of left (from a corner), rightOf or leftOf (a neighbour).'
-  return [{ kind: 'order', path: placeIn(kitchen, path), message, mend }]
+  const onScreen = 'Choose how it stands: with its left side so far from a corner, or beside a neighbour.'
+  return [{ kind: 'order', path: placeIn(kitchen, path), message, mend, onScreen }]
 }
 
 function onAnotherWall(kitchen: Kitchen, one: Standing, target: Standing | undefined): readonly Problem[] {
   if (target === undefined || one.wall === null || target.wall === null || one.wall === target.wall) return []
   const message = `This stands on wall ${shown(one.wall)}, its neighbour ${shown(target.id)} on wall ${shown(target.wall)}.`
   const mend = 'Name a neighbour on the same wall, or give left, measured from the corner.'
-  return [{ kind: 'order', path: placeIn(kitchen, one.path), message, mend }]
+  const onScreen = 'Choose a neighbour on the same wall, or “with its left side” and measure from the corner.'
+  return [{ kind: 'order', path: placeIn(kitchen, one.path), message, mend, onScreen }]
 }
 
 /** The ring of neighbours that a chain from here runs into, if any, from its smallest id on. */
@@ -75,7 +77,8 @@ function rings(
         ? `${shown(first)} is its own neighbour.`
         : `${listed(ring)} stand beside each other in a ring, so that none of them has a place.`
     const mend = 'Give one of them left, measured from a corner.'
-    return [{ kind: 'order', path: placeIn(kitchen, byId.get(first)?.path ?? []), message, mend }]
+    const onScreen = 'Choose “with its left side” for one of them, and measure it from a corner.'
+    return [{ kind: 'order', path: placeIn(kitchen, byId.get(first)?.path ?? []), message, mend, onScreen }]
   })
 }
 

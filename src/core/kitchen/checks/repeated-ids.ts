@@ -46,7 +46,8 @@ function acrossLists(kitchen: Kitchen): readonly Problem[] {
     if (lists.length === 1) return []
     const message = `The id ${shown(id)} stands in more than one list: ${listed(lists)}. Steps of the work are named by these ids.`
     const mend = 'Give each of them an id of its own, and look at who refers to it.'
-    return [{ kind: 'repeated-id', path: placeIn(kitchen, group[1]?.path ?? []), message, mend }]
+    const onScreen = 'Give each of them a mark of its own.'
+    return [{ kind: 'repeated-id', path: placeIn(kitchen, group[1]?.path ?? []), message, mend, onScreen }]
   })
 }
 

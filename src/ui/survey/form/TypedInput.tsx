@@ -10,6 +10,7 @@ import {
 } from '../../../core/form/typed'
 import type { Display } from '../../../core/words/format'
 import { useActions } from '../../app-context'
+import { mendTyped } from '../../ProblemList'
 import { StandInNote } from './StandInNote'
 import { useFact, useLengthUnit, useStandIn } from './use-fact'
 
@@ -105,7 +106,7 @@ export function TypedInput({ id, path, sort, unit, describedBy, label, open }: P
       )}
       {isWrong && (
         <span className="wrong" id={`${id}-wrong`}>
-          {why ?? problems.map((p) => `${p.message} ${p.mend}`).join(' ')}
+          {why ?? problems.map((p) => `${p.message} ${mendTyped(p)}`).join(' ')}
         </span>
       )}
     </span>
