@@ -75,7 +75,7 @@ export const worktops = list('worktops', {
     ]),
     number('mass', 'Weighs', 'kg'),
     length('freeOverhang', 'Reaches past what carries it by'),
-    length('freeOverhangMax', 'May reach past by, by its maker'),
+    length('freeOverhangMax', 'Its maker lets it reach past by'),
     yesNo('delivered', 'Seen and counted'),
     list('joints', {
       one: 'joint',

@@ -1,4 +1,5 @@
 import type { Edit } from '../plan/types'
+import { saidOnce } from '../words/said-once'
 import { upperFirst } from '../words/upper-first'
 import { copiedValue } from './copied-value'
 import type { Field, Things } from './field'
@@ -53,20 +54,9 @@ export function isOwnMark(things: Things, thing: Thing): boolean {
   return id.startsWith(`${markStem(things, thing)}-`) && /-\d+$/.test(id)
 }
 
-/**
- * What a thing is called over its fields: its sort and its mark, and no word of them twice. `line` is the line, `stud-2`
- * stud 2, and `window-1` among doors and windows window 1.
- */
-export function calledIn({ one }: Pick<Things, 'one'>, mark: string): string {
-  const [, stem = mark, number = ''] = /^(.*?)(?:-(\d+))?$/.exec(mark) ?? []
-  const words = stem.split('-')
-  const own = one.split(/,? or |, |[ -]/)
-  const isChoice = / or |, /.test(one)
-  if (isChoice && words.some((word) => own.includes(word)))
-    return upperFirst([...words, number].join(' ').trim())
-  const isSaid = words.every((word) => own.includes(word))
-  return upperFirst(`${one} ${isSaid ? number : mark}`.trim())
-}
+/** What a thing is called over its fields: its sort and its mark, and no word of them twice. */
+export const calledIn = ({ one }: Pick<Things, 'one'>, mark: string): string =>
+  upperFirst(saidOnce(one, mark) ?? `${one} ${mark}`)
 
 /** What has been taken out of a list, and where it stood. */
 export interface TakenOut {

@@ -1,5 +1,6 @@
 import type { InputId } from '../figure'
 import { footName } from '../units/foot-name'
+import { saidOnce } from './said-once'
 
 /** What facts are named by: the names of units and walls, and of anything else the file gives a name. By id. */
 export interface FactNames {
@@ -136,7 +137,7 @@ function fieldName(fields: readonly string[]): string {
 
 /**
  * A fact in words, what it is first and where it is after: `units.base-1.legs.min` is "shortest length of the legs of base
- * unit 1". A thing without a name of its own is called by its id in quotes, as it stands in the file; an entry of
+ * unit 1". A thing without a name of its own is called by its id, in quotes where that says something else than what it is; an entry of
  * the day log by its id.
  */
 export function factName(id: InputId, names: FactNames): string {
@@ -160,7 +161,7 @@ export function factName(id: InputId, names: FactNames): string {
       things.unshift(`the ${names.foot?.(unit, next) ?? footName(next)} ${names.bearsOn?.(unit) ?? 'foot'}`)
     } else if (next !== undefined && key === 'log') things.unshift(`entry ${next} of the day log`)
     else if (next !== undefined && ONE_OF[key] !== undefined)
-      things.unshift(names.thing?.(key, next, wall) ?? `${ONE_OF[key]} “${next}”`)
+      things.unshift(names.thing?.(key, next, wall) ?? byMark(ONE_OF[key], next))
     else {
       if (!['floor', 'survey', 'wishes', 'crew', 'order'].includes(key)) fields.push(key)
       continue
@@ -171,6 +172,11 @@ export function factName(id: InputId, names: FactNames): string {
   if (fields.length === 0) return where
   const field = fieldName(fields)
   return where === '' ? field : `${field} of ${where}`
+}
+
+function byMark(one: string, mark: string): string {
+  const said = saidOnce(one, mark)
+  return said === undefined ? `${one} “${mark}”` : said === one ? `the ${one}` : said
 }
 
 /** Facts in words as a list, each said once. */

@@ -45,6 +45,11 @@ test.each([
   ['appliances.dishwasher.heightMin', 'height with its feet wound in of dishwasher'],
   ['walls.b.openings.w1.top.up', 'height above the line of its top of opening “w1” of stud wall'],
   ['units.b1.hanging.heightScrew.perTurn', 'millimetres the height screw moves in one turn of base unit 1'],
+  // No word twice: the mark of a thing that says what it is, is not quoted after it.
+  ['lines.line.closing', 'closing of the line'],
+  ['lines.line-2.closing', 'closing of line 2'],
+  ['walls.b.lintels.lintel-1.kind', 'kind of lintel 1 of stud wall'],
+  ['walls.b.layers.layer-2.thickness', 'thickness of layer 2 of stud wall'],
   ['log.e3', 'entry e3 of the day log'],
   ['region', 'the country whose rules apply'],
 ])('%s is %s', (id, words) => {

@@ -84,3 +84,18 @@ test('what is not here is found by the plan, with what can be done before it is 
   )
   await shown.close()
 })
+
+test('what the plan has no name for is called by what it is and its mark, no word of them twice', async () => {
+  const kitchen = {
+    format: 'dryrun-kitchen',
+    version: 1,
+    name: 'Boxes',
+    appliances: [{ id: 'dishwasher-1', kind: 'dishwasher' }],
+    worktops: [{ id: 'worktop-1' }, { id: 'long' }],
+    units: [{ id: 'base-1', kind: 'base' }],
+  }
+  const shown = await show(<DeliveryPage />, { kitchen, place: 'survey' }, silentWorker)
+  const names = [...shown.element.querySelectorAll('[data-row] h4')].map((e) => e.textContent)
+  expect(names.sort()).toEqual(['Base unit 1', 'Dishwasher 1', 'Worktop 1', 'Worktop long'])
+  await shown.close()
+})

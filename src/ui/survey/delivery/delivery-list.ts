@@ -1,6 +1,6 @@
 import type { Field } from '../../../core/form/field'
 import { thingsAt } from '../../../core/form/rename'
-import { askedOf, listAt, thingAt } from '../../../core/form/things'
+import { askedOf, calledIn, listAt, thingAt } from '../../../core/form/things'
 import { assumedBecause, shownTyped } from '../../../core/form/typed'
 import type { Plan } from '../../../core/plan/types'
 import { unitName } from '../../../core/words/plan-names'
@@ -166,11 +166,11 @@ function nameOf(list: string, thing: Readonly<Record<string, unknown>>, plan: Pl
     list === 'units' && plan?.units.some((u) => u.unit === id)
       ? unitName(id, plan)
       : plan?.parts?.find((p) => p.part === id)?.name
-  return upperFirst(planned ?? `${kindText(list, thing)} ${id}`)
+  return planned === undefined ? calledIn({ one: kindText(list, thing) }, id) : upperFirst(planned)
 }
 
 function kindText(list: string, thing: Readonly<Record<string, unknown>>): string {
   const kind = thingsAt(list)?.fields.find(({ key }) => key === 'kind')
   const word = kind?.kind === 'choice' && kind.options.find(([option]) => option === thing['kind'])?.[1]
-  return typeof word === 'string' ? `${word},` : (thingsAt(list)?.one ?? '')
+  return typeof word === 'string' ? word : (thingsAt(list)?.one ?? '')
 }

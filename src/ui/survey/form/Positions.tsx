@@ -133,7 +133,7 @@ export function PlaceInput({ id, path, label }: Props) {
         id={id}
         path={path}
         part="wall"
-        label={`${label}: at wall`}
+        label={`${label}: which wall`}
         options={place['wall'] === undefined ? [['', 'no wall named'], ...walls] : walls}
         value={String(place['wall'] ?? '')}
         onChoose={(wall) => set({ along: {}, ...place, wall })}
