@@ -42,7 +42,10 @@ export const TRADE_NAMES: Readonly<Record<NonNullable<Operation['trade']>, strin
   'asbestos-surveyor': 'a competent asbestos surveyor',
 }
 
-export const words = (message: Message): string => sayWritten(message)
+export const words = (message: Message): string => unitsWhole(sayWritten(message))
+
+/** Keeps a figure and its unit on one line. */
+const unitsWhole = (text: string): string => text.replace(/(\d) (?=(?:mm|m|kg|N|kN)\b)/g, '$1\u00a0')
 
 /** For a title: the number of a thing stays beside its name where the line breaks. */
 export const namesWhole = (text: string): string => text.replace(/(\p{L}) (?=\d+\b)/gu, '$1\u00a0')

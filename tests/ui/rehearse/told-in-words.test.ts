@@ -28,7 +28,7 @@ function wordsOf(o: Operation): string {
     ...o.checks.map((c) => `${words(c.ask)} ${targetText(c) ?? ''}`),
   ]
     .join('\n')
-    .replace(/[\u202f\u202f]/g, ' ')
+    .replace(/[^\S\n]/g, ' ')
 }
 
 const LINES: Readonly<Record<string, RegExp>> = {
@@ -47,9 +47,7 @@ const LINES: Readonly<Record<string, RegExp>> = {
 
 /** The number of a figure as it stands in a sentence, with its sign. */
 const bare = (figure: Figure, signed = false): string =>
-  figureText(figure, { signed, withUnit: false })
-    .replace(/[\u202f\u202f]/g, ' ')
-    .replace(' (assumed)', '')
+  figureText(figure, { signed, withUnit: false }).replace(/\s/g, ' ').replace(' (assumed)', '')
 
 /** What is shown as now and not named; each as it would be looked for. */
 function unnamed(plan: Plan, index: number): readonly string[] {
@@ -70,7 +68,10 @@ function unnamed(plan: Plan, index: number): readonly string[] {
       )
       .map(({ hole }) => `hole ${hole.number}`),
     ...standing.holes
-      .filter(({ hole, isNow }) => isNow && hole.verdict === 'refused' && !/refused/.test(text))
+      .filter(
+        ({ hole, isNow }) =>
+          isNow && hole.verdict === 'refused' && !text.includes(`No hole ${bare(hole.along)} mm`),
+      )
       .map(({ hole }) => `refused hole ${hole.id}`),
     ...standing.lines
       .filter(({ line, isNow }) => isNow && !(LINES[line.of]?.test(text) ?? false))

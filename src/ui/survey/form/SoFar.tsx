@@ -27,7 +27,7 @@ export function SoFar() {
           <p>
             {isBehind && 'From before the last change: '}
             {counted(plan.operations.length, 'step', 'steps')} so far,{' '}
-            {counted(found('stop'), 'thing', 'things')} to mend,{' '}
+            {found('stop') > 0 && `${counted(found('stop'), 'thing', 'things')} to mend, `}
             {counted(found('ask'), 'question', 'questions')} open. <a href="#survey">What was found</a>
           </p>
         )}
