@@ -1,9 +1,9 @@
 import { lazy, Suspense } from 'react'
+import { hasWebGl } from '../scene/web-gl'
 import { indexOf } from '../state/store'
 import { useApp } from '../ui/app-context'
 import { Guard } from './Guard'
 import { FlatPicture } from './places'
-import { hasWebGl } from './webgl'
 
 /** The 3D part, loaded when it is first shown. */
 const Picture = lazy(() => import('./Picture').then((m) => ({ default: m.Picture })))

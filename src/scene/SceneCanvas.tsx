@@ -19,6 +19,9 @@ export function SceneCanvas({ size, isIdPicture, children }: Props) {
   const root = useRef<ReconcilerRoot<HTMLCanvasElement> | null>(null)
   const [failed, setFailed] = useState<unknown>(null)
   if (failed !== null) throw failed
+  // An insertion effect is taken back only when the canvas is taken out of the page. Layout effects are taken back and made
+  // again while it stays, under StrictMode and while what is round it is hidden: the picture would be given up with its
+  // graphics context each time, which a canvas does not get a second time.
   useInsertionEffect(
     () => () => {
       root.current?.unmount()

@@ -4,7 +4,7 @@ import type { Trial } from '../core/levelling/trial-heights'
 import type { Standing, StandingUnit } from '../core/plan/standing-at'
 import type { Plan } from '../core/plan/types'
 import type { Moment, Staging } from '../core/staging/staging'
-import { hiddenIn } from '../core/views/kept'
+import { leftOutOf } from '../core/views/kept'
 import type { RoomShape } from '../core/views/room-shape'
 import { shownAt } from '../core/views/upturned'
 import type { View } from '../core/views/view'
@@ -66,23 +66,16 @@ export function SceneContent(props: SceneContentProps) {
   const { showing = null } = props
   const invalidate = useThree((s) => s.invalidate)
   const now = useRef<Now | null>(null)
-  const hiddenKey = [...hiddenIn(view)].join(' ')
+  // By what is in them: another look at the same walls draws nothing anew.
+  const [walls, kept] = [view.hidden.join(' '), (view.kept ?? []).join(' ')]
+  const leftOut = useMemo(() => leftOutOf({ hidden: idsIn(walls), kept: idsIn(kept) }), [walls, kept])
   const standing = useStanding(plan, index, t)
   const still = useStanding(plan, index, t >= 1 ? 1 : 0)
   const moving = movingUnit(plan, standing)
   const isNearlyThere = moving !== null && isArriving(moving.unit, moving)
   const scene = useMemo(
-    () =>
-      sketchScene(
-        plan,
-        still,
-        room,
-        new Set(hiddenKey === '' ? [] : hiddenKey.split(' ')),
-        isNearlyThere,
-        found,
-        props.tried,
-      ),
-    [plan, still, room, hiddenKey, isNearlyThere, found, props.tried],
+    () => sketchScene(plan, still, room, leftOut, isNearlyThere, found, props.tried),
+    [plan, still, room, leftOut, isNearlyThere, found, props.tried],
   )
   const act = moment?.act ?? null
   const { eye } = view
@@ -161,6 +154,8 @@ export function SceneContent(props: SceneContentProps) {
     </>
   )
 }
+
+const idsIn = (list: string) => list.split(' ').filter((id) => id !== '')
 
 /** Where the moving unit is, and back from where it was as the operation began. */
 function movedSince(start: Standing, moving: StandingUnit | null) {

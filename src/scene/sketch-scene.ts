@@ -4,7 +4,7 @@ import type { Standing, StandingUnit } from '../core/plan/standing-at'
 import { type Carriage, extentOf, roomPoint } from '../core/plan/travel-path'
 import type { Plan, UnitPlan } from '../core/plan/types'
 import { holePlace } from '../core/views/hole-place'
-import { asKept } from '../core/views/kept'
+import { goesWithWall, type LeftOut } from '../core/views/kept'
 import type { RoomShape } from '../core/views/room-shape'
 import { isUpturned } from '../core/views/upturned'
 import { palette } from './palette'
@@ -49,9 +49,8 @@ export function movingUnit(plan: Plan, standing: Standing): StandingUnit | null 
 }
 
 /** Units on a wall that is left out go with it where they are in the way; the one in hand never does. */
-export function isCutAway(unit: StandingUnit, hidden: ReadonlySet<string>): boolean {
-  const { wall, kind, unit: id } = unit.unit
-  return hidden.has(wall) && !hidden.has(asKept(id)) && kind !== 'island' && !unit.isInHand && !unit.isHeld
+export function isCutAway({ unit, isInHand, isHeld }: StandingUnit, leftOut: LeftOut): boolean {
+  return goesWithWall(unit, leftOut) && !isInHand && !isHeld
 }
 
 /** What has been found that is shown with an operation, and which of it is open beside the picture. */
@@ -69,12 +68,13 @@ export function sketchScene(
   plan: Plan,
   standing: Standing,
   room: RoomShape,
-  hidden: ReadonlySet<string>,
+  leftOut: LeftOut,
   isNearlyThere = false,
   found: Found = nothingFound,
   tried: Trial | null = null,
 ): SceneSketch {
   const still = newSketch()
+  const hidden = leftOut.walls
   sketchRoom(still, room, hidden)
   sketchObstacles(still, plan, room)
   for (const wall of room.walls) {
@@ -94,7 +94,7 @@ export function sketchScene(
   for (const wall of room.walls) if (!hidden.has(wall.wall)) sketchWallShadows(still, settled, wall)
   for (const unit of standing.units) {
     if (unit === moving) continue
-    if (isCutAway(unit, hidden)) sketchFootprint(still, unit, room)
+    if (isCutAway(unit, leftOut)) sketchFootprint(still, unit, room)
     else sketchUnit(still, plan, standing, unit, room, tried)
   }
   if (moving !== null && standing.operation?.kind === 'stand-up') {
@@ -104,7 +104,7 @@ export function sketchScene(
   sketchKeepClear(still, standing, room)
   sketchPlaces(still, plan, standing, room, hidden)
   sketchHoles(still, plan, isNearlyThere ? withHome(standing, moving) : standing, hidden)
-  sketchFittedParts(still, withoutCutAway(plan, standing, hidden), room)
+  sketchFittedParts(still, withoutCutAway(plan, standing, leftOut), room)
   sketchAppliances(still, plan, standing, room, hidden)
   sketchDimensions(still, dimensionsOf(plan, standing, room))
   const spots = findingSpots(plan, standing, found.lettered, room, hidden)
@@ -211,13 +211,9 @@ function sketchFootprint(still: Sketch, unit: StandingUnit, room: RoomShape): vo
   }
 }
 
-function withoutCutAway(plan: Plan, standing: Standing, hidden: ReadonlySet<string>): Standing {
-  const gone = new Set(standing.units.filter((u) => isCutAway(u, hidden)).map((u) => u.unit.unit))
-  const onHidden = new Set(
-    plan.units
-      .filter((u) => hidden.has(u.wall) && !hidden.has(asKept(u.unit)) && u.kind !== 'island')
-      .map((u) => u.unit),
-  )
+function withoutCutAway(plan: Plan, standing: Standing, leftOut: LeftOut): Standing {
+  const gone = new Set(standing.units.filter((u) => isCutAway(u, leftOut)).map((u) => u.unit.unit))
+  const onHidden = new Set(plan.units.filter((u) => goesWithWall(u, leftOut)).map((u) => u.unit))
   return {
     ...standing,
     units: standing.units.filter((u) => !gone.has(u.unit.unit)),

@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client'
 import { expect, test } from 'vitest'
 import { letteredFindings } from '../../src/core/plan/findings-at'
 import { standingAt } from '../../src/core/plan/standing-at'
+import { nothingLeftOut } from '../../src/core/views/kept'
 import { roomShape } from '../../src/core/views/room-shape'
 import { PictureKey } from '../../src/scene/PictureKey'
 import { partsIn } from '../../src/scene/sketch'
@@ -19,7 +20,7 @@ async function keyOf(id: string, isOpenFirst = false) {
     0,
   )
   const found = { lettered: letteredFindings(plan, standing.operation, null), open: null }
-  const { still, moving } = sketchScene(plan, standing, room, new Set(), false, found)
+  const { still, moving } = sketchScene(plan, standing, room, nothingLeftOut, false, found)
   const parts = partsIn(moving === null ? [still] : [still, moving.sketch])
   const place = document.body.appendChild(document.createElement('div'))
   const root = createRoot(place)

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { standingAt } from '../../src/core/plan/standing-at'
 import { shelfHeights } from '../../src/core/views/carcass'
+import { nothingLeftOut } from '../../src/core/views/kept'
 import { roomShape } from '../../src/core/views/room-shape'
 import { partsIn } from '../../src/scene/sketch'
 import { sketchScene } from '../../src/scene/sketch-scene'
@@ -12,7 +13,7 @@ const room = roomShape(plan)
 function sketched(id: string, t = 0) {
   const index = plan.operations.findIndex((o) => o.id === id)
   if (index < 0) throw new Error(`no operation ${id}`)
-  const { still, moving } = sketchScene(plan, standingAt(plan, index, t), room, new Set())
+  const { still, moving } = sketchScene(plan, standingAt(plan, index, t), room, nothingLeftOut)
   return { still, moving, parts: partsIn(moving === null ? [still] : [still, moving.sketch]) }
 }
 

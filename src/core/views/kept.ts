@@ -1,6 +1,6 @@
 import type { Standing, StandingUnit } from '../plan/standing-at'
 import { extentOf, roomPoint } from '../plan/travel-path'
-import type { RoomPoint } from '../plan/types'
+import type { RoomPoint, UnitPlan } from '../plan/types'
 import { ontoPicture } from './covered-by'
 import type { View, ViewSubject } from './view'
 
@@ -45,10 +45,18 @@ function cornersOf(u: StandingUnit): readonly RoomPoint[] {
   )
 }
 
-/** What a view leaves out: the ids of its walls; and what stays although its wall goes. */
-export function hiddenIn(view: View): ReadonlySet<string> {
-  return new Set([...view.hidden, ...(view.kept ?? []).map(asKept)])
+/** What a picture leaves out: walls, with what is on them; and the units that stay although their wall goes. */
+export interface LeftOut {
+  readonly walls: ReadonlySet<string>
+  readonly kept: ReadonlySet<string>
+}
+export const nothingLeftOut: LeftOut = { walls: new Set(), kept: new Set() }
+
+export function leftOutOf({ hidden, kept = [] }: Pick<View, 'hidden' | 'kept'>): LeftOut {
+  return { walls: new Set(hidden), kept: new Set(kept) }
 }
 
-/** How a unit that stays is called in there. */
-export const asKept = (unit: string): string => `kept:${unit}`
+/** Whether a unit goes with its wall. */
+export function goesWithWall(unit: UnitPlan, { walls, kept }: LeftOut): boolean {
+  return walls.has(unit.wall) && !kept.has(unit.unit) && unit.kind !== 'island'
+}

@@ -3,7 +3,7 @@ import { type Carriage, extentOf, roomPoint } from '../../core/plan/travel-path'
 import type { Plan, RoomPoint, WallFrame } from '../../core/plan/types'
 import { shelfHeights } from '../../core/views/carcass'
 import { holePlace } from '../../core/views/hole-place'
-import { hiddenIn } from '../../core/views/kept'
+import { type LeftOut, leftOutOf } from '../../core/views/kept'
 import { endsOf } from '../../core/views/line-ends'
 import { type Blocker, isBlocked } from '../../core/views/rays'
 import type { RoomShape } from '../../core/views/room-shape'
@@ -63,16 +63,17 @@ export function labelsOf(
   room: RoomShape,
   display: Display,
 ): readonly Label[] {
-  const hidden = hiddenIn(view)
-  const isVisible = visibleFrom(view, standing, hidden)
+  const leftOut = leftOutOf(view)
+  const hidden = leftOut.walls
+  const isVisible = visibleFrom(view, standing, leftOut)
   return [
-    ...unitLabels(standing, hidden, isVisible, true),
+    ...unitLabels(standing, leftOut, isVisible, true),
     ...dimensionLabels(dimensionsOf(plan, standing, room), isVisible, display),
     ...holeLabels(plan, standing, hidden),
     ...lineLabels(plan, standing, hidden, isVisible, display),
     ...markLabels(plan, standing, hidden, isVisible, display),
     ...clearLabels(standing, room, isVisible),
-    ...unitLabels(standing, hidden, isVisible, false),
+    ...unitLabels(standing, leftOut, isVisible, false),
     ...plannedLabels(plan, standing, hidden),
     ...wallLabels(standing, hidden, room),
   ].filter((label) => label.anchors.length > 0)
@@ -81,9 +82,9 @@ export function labelsOf(
 type Sees = (point: RoomPoint, except?: string) => boolean
 
 /** Whether the eye sees a point past the units that stand in the room. */
-function visibleFrom(view: View, standing: Standing, hidden: ReadonlySet<string>): Sees {
+function visibleFrom(view: View, standing: Standing, leftOut: LeftOut): Sees {
   const blockers: readonly Blocker[] = standing.units
-    .filter((u) => u.tilt === null && !isCutAway(u, hidden))
+    .filter((u) => u.tilt === null && !isCutAway(u, leftOut))
     .map((u) => ({ id: u.unit.unit, wall: null, pose: u.pose, boxes: u.unit.solid }))
   return (point, except) => !blockers.some((b) => b.id !== except && isBlocked(view.eye, point, b))
 }
@@ -91,13 +92,13 @@ function visibleFrom(view: View, standing: Standing, hidden: ReadonlySet<string>
 /** Names on the fronts of units; the one in hand in chalk and first. */
 function unitLabels(
   standing: Standing,
-  hidden: ReadonlySet<string>,
+  leftOut: LeftOut,
   isVisible: Sees,
   inHand: boolean,
 ): readonly Label[] {
   return standing.units.flatMap((u) => {
     const [box] = u.unit.solid
-    if (u.isInHand !== inHand || box === undefined || isCutAway(u, hidden)) return []
+    if (u.isInHand !== inHand || box === undefined || isCutAway(u, leftOut)) return []
     const extent = extentOf(u.unit.solid)
     const on = (at: Carriage, fx: number, fz: number): RoomPoint =>
       roomPoint(at, extent, {

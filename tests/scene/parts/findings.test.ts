@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { letteredFindings } from '../../../src/core/plan/findings-at'
 import { standingAt } from '../../../src/core/plan/standing-at'
+import { nothingLeftOut } from '../../../src/core/views/kept'
 import { roomShape } from '../../../src/core/views/room-shape'
 import { makeViews } from '../../../src/core/views/views'
 import { viewOfSpot } from '../../../src/scene/camera/look-at'
@@ -73,7 +74,7 @@ describe('a finding is drawn at its place', () => {
   test('in the sketch, as a part of its own, and on the unit that moves in its own frame', () => {
     const now = standing('stand-up:tall-1')
     const found = { lettered: letteredFindings(plan, now.operation, null), open: null }
-    const { still, moving } = sketchScene(plan, now, room, new Set(), false, found)
+    const { still, moving } = sketchScene(plan, now, room, nothingLeftOut, false, found)
     expect(partsIn([still])).toContain('finding:hole-past-50:a')
     expect(partsIn([still])).not.toContain('finding:lift-over-filter:tall-1')
     expect(moving === null ? [] : partsIn([moving.sketch])).toContain('finding:lift-over-filter:tall-1')

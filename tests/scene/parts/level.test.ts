@@ -4,6 +4,7 @@ import { LEAN_DRAWN } from '../../../src/core/levelling/lie'
 import { beginTrial, withReading } from '../../../src/core/levelling/trial'
 import type { Trial } from '../../../src/core/levelling/trial-heights'
 import { standingAt } from '../../../src/core/plan/standing-at'
+import { nothingLeftOut } from '../../../src/core/views/kept'
 import { roomShape } from '../../../src/core/views/room-shape'
 import { sketchScene } from '../../../src/scene/sketch-scene'
 import { planOf } from '../../support/kitchens'
@@ -15,7 +16,15 @@ function drawn(id: string, tried: Trial | null) {
   const index = plan.operations.findIndex((o) => o.id === id)
   const unit = plan.units.find((u) => plan.operations[index]?.on.includes(u.unit))
   if (unit === undefined) throw new Error(id)
-  const { still } = sketchScene(plan, standingAt(plan, index, 0), room, new Set(), false, undefined, tried)
+  const { still } = sketchScene(
+    plan,
+    standingAt(plan, index, 0),
+    room,
+    nothingLeftOut,
+    false,
+    undefined,
+    tried,
+  )
   const { points, parts, colours } = still.faces
   const of = (part: string, colour?: string) =>
     parts.flatMap((p, i) =>

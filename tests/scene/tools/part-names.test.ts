@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest'
 import { standingAt } from '../../../src/core/plan/standing-at'
 import { stagingAt } from '../../../src/core/staging'
+import { nothingLeftOut } from '../../../src/core/views/kept'
 import { roomShape } from '../../../src/core/views/room-shape'
 import { partsIn } from '../../../src/scene/sketch'
 import { sketchScene } from '../../../src/scene/sketch-scene'
@@ -11,7 +12,7 @@ test.each(['one-wall', 'l-shape', 'galley', 'north-american'] as const)('%s', (s
   const plan = planOf(scene)
   const room = roomShape(plan)
   const partsAt = (index: number, t: number) => {
-    const { still, moving } = sketchScene(plan, standingAt(plan, index, t), room, new Set())
+    const { still, moving } = sketchScene(plan, standingAt(plan, index, t), room, nothingLeftOut)
     return partsIn(moving === null ? [still] : [still, moving.sketch])
   }
   const isIn = (drawn: readonly string[], on: string) => drawn.some((p) => p === on || p.startsWith(`${on}.`))

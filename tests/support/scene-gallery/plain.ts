@@ -3,6 +3,7 @@ import { LineSegments2 } from 'three/addons/lines/LineSegments2.js'
 import { standingAt } from '../../../src/core/plan/standing-at'
 import type { Plan } from '../../../src/core/plan/types'
 import { FIELD } from '../../../src/core/views/frame-view'
+import { leftOutOf } from '../../../src/core/views/kept'
 import { viewsOf } from '../../../src/core/views/views'
 import { objectsOf } from '../../../src/scene/Drawing'
 import { nothingFound, sketchScene } from '../../../src/scene/sketch-scene'
@@ -30,7 +31,7 @@ export async function plainFrames(
     plan,
     standingAt(plan, index, 0),
     views.room,
-    new Set(view.hidden),
+    leftOutOf(view),
     false,
     nothingFound,
   )
