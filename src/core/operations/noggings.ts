@@ -1,11 +1,18 @@
-import { type Figure, known } from '../figure'
+import { type Figure, hasValue, known } from '../figure'
 import { studBacking } from '../fixings/base-material'
 import type { Message } from '../message'
-import type { HolePurpose, Operation, UnitId, WallId } from '../plan/types'
+import type { Hole, HolePurpose, Operation, UnitId, WallId } from '../plan/types'
 import { drillFor, drillingCautions } from './cautions'
 import type { Job } from './job'
 import { check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
+import {
+  reachInto,
+  sectionFigures,
+  sectionSentences,
+  type TimberSection,
+  usualSection,
+} from './timber-section'
 import { TOLERANCE, usual } from './tolerances'
 
 interface Timber {
@@ -15,6 +22,8 @@ interface Timber {
   readonly from: Figure
   readonly to: Figure
   readonly height: Figure
+  /** As the survey has the piece; null: it is still to be bought. */
+  readonly entered: Pick<TimberSection, 'high' | 'thick'> | null
   /** For whose fixings it is needed and not yet in the survey; null: it is in the survey. */
   readonly neededFor: { readonly unit: UnitId; readonly purpose: HolePurpose } | null
   readonly facts: readonly string[]
@@ -29,7 +38,18 @@ export function timbers(job: Job): readonly Timber[] {
       const to = survey.along(wall.id, n.to)
       const height = survey.height(n.centre, { wall: wall.id, along: from, out: usual(0) })
       const fact = `walls.${wall.id}.noggings.${n.id}`
-      return { wall: wall.id, id: n.id, kind: n.kind, from, to, height, neededFor: null, facts: [fact] }
+      const entered = { high: n.depth, thick: n.thickness }
+      return {
+        wall: wall.id,
+        id: n.id,
+        kind: n.kind,
+        from,
+        to,
+        height,
+        entered,
+        neededFor: null,
+        facts: [fact],
+      }
     }),
   )
   const needed = neededNoggings.map(
@@ -40,6 +60,7 @@ export function timbers(job: Job): readonly Timber[] {
       from: n.from,
       to: n.to,
       height: n.height,
+      entered: null,
       neededFor: { unit: n.unit, purpose: n.purpose },
       facts: [`units.${n.unit}`, `walls.${n.wall}.construction`],
     }),
@@ -62,6 +83,34 @@ function boardOf(job: Job, wall: WallId): Figure | null {
   return found === undefined ? null : studBacking(found, 'timber-stud').inFront
 }
 
+/** Holes that come into it: of the unit it is needed for, or, where the survey has it, those that lie within it. */
+function holesInto(job: Job, timber: Timber): readonly Hole[] {
+  const { wall, from, to, height, entered, neededFor } = timber
+  if (neededFor !== null)
+    return job
+      .holesIn(wall)
+      .filter((hole) => hole.purpose === neededFor.purpose && hole.for.includes(neededFor.unit))
+  const high = entered?.high
+  if (!hasValue(from) || !hasValue(to) || !hasValue(height) || high === undefined || !hasValue(high))
+    return []
+  const isWithin = ({ along, height: at }: Hole) =>
+    hasValue(along) &&
+    hasValue(at) &&
+    along.value > from.value &&
+    along.value < to.value &&
+    Math.abs(at.value - height.value) < high.value / 2
+  return job.holesIn(wall).filter((hole) => hole.verdict !== 'refused' && isWithin(hole))
+}
+
+function sectionOf(job: Job, timber: Timber): TimberSection {
+  const { kind, entered, wall } = timber
+  return {
+    ...(entered ?? usualSection(job.context.region)),
+    isEntered: entered !== null,
+    reach: kind === 'pattress' ? null : reachInto(holesInto(job, timber), boardOf(job, wall)),
+  }
+}
+
 /** A nogging goes in behind the board: the board is cut for it, only after the trace, and closed before the marks. */
 function opened(job: Job, timber: Timber): readonly Message[] {
   if (timber.kind === 'pattress') return []
@@ -72,6 +121,7 @@ function opened(job: Job, timber: Timber): readonly Message[] {
 function fitNogging(job: Job, timber: Timber): Operation {
   const { wall, id, from, to, height } = timber
   const name = job.wallName(wall)
+  const section = sectionOf(job, timber)
   return operation(job, {
     kind: 'fit-nogging',
     on: [`${wall}.${id}`],
@@ -85,6 +135,7 @@ function fitNogging(job: Job, timber: Timber): Operation {
       told('fit-nogging', 'there-already'),
       ...opened(job, timber),
       toldFigure('fit-nogging', timber.neededFor === null ? 'place' : 'place-behind', { from, to, height }),
+      ...sectionSentences(section),
       told('fit-nogging', timber.kind, { ...SCREWS[timber.kind] }),
       told('fit-nogging', 'record'),
       ...when(timber.kind === 'nogging', told('fit-nogging', 'close')),
@@ -93,6 +144,7 @@ function fitNogging(job: Job, timber: Timber): Operation {
       shown('from', from, 'timber-from', { wall: name }),
       shown('to', to, 'timber-to', { wall: name }),
       shown('height', height, 'timber-height'),
+      ...sectionFigures(section),
     ],
     checks: [check(`fit-nogging.${wall}.${id}`, 'timber-flush', {}, usual(0), TOLERANCE.noggingFlush)],
     cautions: drillingCautions(job.wall(wall)),

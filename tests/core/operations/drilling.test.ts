@@ -252,6 +252,72 @@ describe('timber in the wall', () => {
     expect(said).toMatch(/Close the board/)
     expect(said).toMatch(/wood screws/)
   })
+
+  const timberOf = (file: KitchenFile) => {
+    const { context } = contextOf(file)
+    const timber = workOutOperations(context).find(
+      (o) => o.kind === 'fit-nogging' && !o.id.endsWith('-plate'),
+    )
+    const figure = (name: string) => timber?.figures.find((f) => f.name === name)?.figure
+    return { said: timber === undefined ? '' : saidBy([timber], timber.id).join(' '), figure, context }
+  }
+  const alone = (more: Partial<KitchenFile> = {}): KitchenFile => ({
+    ...workKitchen(),
+    units: [hung('w3', 'b', 1000, 600, { stands: 'plates' })],
+    rails: [],
+    appliances: [],
+    finishing: [],
+    worktops: [],
+    ...more,
+  })
+
+  test('to be bought is said by its section: a usual one, marked, and how little will not do', () => {
+    const { said, figure } = timberOf(alone())
+    expect(said).toMatch(
+      /Take timber 95 mm \(assumed\) high on the wall and 45 mm \(assumed\) thick: common practice/,
+    )
+    // 12 mm to either edge, with a mark 5 mm out: 2 × 17.
+    expect(said).toMatch(/Less than 34 mm high it may not be: a screw must lie 12 mm inside both its edges/)
+    expect(figure('high')).toMatchObject({ state: 'assumed', basis: { kind: 'common-practice' } })
+    expect(timberOf(alone({ region: 'north-america' })).said).toMatch(/Take timber .*(89|3 1\/2)/)
+  })
+
+  test('how far its screws reach into it is the depth of their holes less the board, and asked for with no screw entered', () => {
+    const { figure, context } = timberOf(alone())
+    const depths = context.holes.filter((h) => h.purpose === 'second-fixing').map((h) => h.depth)
+    const deepest = Math.max(...depths.map((d) => (d.state === 'unknown' ? Number.NaN : d.value)))
+    expect(figure('reach')).toMatchObject({ value: deepest - 12.5 })
+    expect(timberOf(alone({ fixings: [] })).said).toMatch(
+      /screws reach into it is not known yet: choose the screw/,
+    )
+  })
+
+  test('that is in the survey is said as the survey has it, asked for where it is not, and told of where it is too thin', () => {
+    const walls = (more: { depth?: number; thickness?: number }) =>
+      workKitchen().walls?.map((wall) =>
+        wall.id === 'b'
+          ? {
+              ...wall,
+              noggings: [
+                {
+                  id: 'n',
+                  kind: 'nogging' as const,
+                  from: { at: 900 },
+                  to: { at: 1700 },
+                  centre: { up: 0 },
+                  ...more,
+                },
+              ],
+            }
+          : wall,
+      )
+    const withTimber = (more: { depth?: number; thickness?: number }) =>
+      timberOf(alone({ walls: walls(more) }))
+    expect(withTimber({ depth: 145, thickness: 45 }).said).toMatch(
+      /The piece is 145 mm high on the wall and 45 mm thick, as the survey has it/,
+    )
+    expect(withTimber({}).said).toMatch(/how thick the piece is nobody has entered: measure both/)
+  })
 })
 
 describe('what is found about fixings', () => {

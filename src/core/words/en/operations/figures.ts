@@ -28,6 +28,9 @@ export const figuresWords = {
   'label.timber-from': 'left end of the timber, from the left corner of {wall}',
   'label.timber-to': 'right end of the timber, from the left corner of {wall}',
   'label.timber-height': 'middle of the timber, from the line (− is below)',
+  'label.timber-high': 'height of the timber on the wall',
+  'label.timber-thick': 'thickness of the timber',
+  'label.timber-reach': 'how far its screws reach into the timber',
   'label.diagonal': 'diagonal of {unit}, corner to corner of its front',
   'label.mass-stripped': '{unit} without doors, drawers and shelves',
   'label.recommended-alone':

@@ -88,6 +88,19 @@ export const setOutWords = {
     'It is wanted behind the unit, from {from} to {to} from the left corner, its middle {height:signed} from the line. Let it in from the last stud before that to the first stud after it, a piece in each gap.',
   'operation.fit-nogging.place-behind.unknown': 'Where it goes is not known yet: measure that first.',
   'operation.fit-nogging.place.unknown': 'Where it goes is not known yet: measure that first.',
+  'operation.fit-nogging.section':
+    'The piece is {high} high on the wall and {thick} thick, as the survey has it.',
+  'operation.fit-nogging.section.unknown':
+    'How high on the wall and how thick the piece is nobody has entered: measure both, and enter them before a screw goes into it.',
+  'operation.fit-nogging.section-usual':
+    'Take timber {high} high on the wall and {thick} thick: common practice, no source.',
+  'operation.fit-nogging.section-least':
+    'Less than {least} high it may not be: a screw must lie {edge} mm inside both its edges, wherever its mark may fall.',
+  'operation.fit-nogging.section-reach': 'Its screws reach {reach} into it: take none thinner.',
+  'operation.fit-nogging.section-reach.unknown':
+    'How far its screws reach into it is not known yet: choose the screw first, and take no timber thinner than that.',
+  'operation.fit-nogging.section-thin':
+    'Its screws reach {reach}, and it is {thick} thick: their tips come out behind. Take thicker timber, or find out first what runs there.',
   'operation.fit-nogging.nogging':
     'Screw it to the studs at both ends, its face flush with theirs: two {diameter:bare} × {length} wood screws at each end, at a slant, through {bit} pilots.',
   'operation.fit-nogging.pattress':
