@@ -198,7 +198,7 @@ const nogging = z.strictObject({
   to: along.describe('Right end. Read by: fixings/studs.'),
   centre: height.describe('Read by: fixings/studs.'),
   depth: tape().describe('Height of the timber or board on the wall. Read by: fixings/studs.'),
-  thickness: tape().describe('Read by: fixings/studs.'),
+  thickness: tape().describe('Read by: operations/timber-section.'),
 })
 
 const accessory = z.strictObject({
@@ -223,8 +223,12 @@ const accessory = z.strictObject({
     .describe('Which face of the wall it is on. Read by: holes/bands.'),
   along: along.describe('Centre. Read by: holes/bands.'),
   height: height.describe('Centre. Read by: holes/bands.'),
-  width: tape({ min: 20, max: 1000 }).describe('Width of its plate. Read by: holes/bands.'),
-  tall: tape({ min: 20, max: 1000 }).describe('Height of its plate. Read by: holes/bands.'),
+  width: tape({ min: 20, max: 1000 }).describe(
+    'Width of its plate. Read by: holes/bands, operations/behind-unit.',
+  ),
+  tall: tape({ min: 20, max: 1000 }).describe(
+    'Height of its plate. Read by: holes/bands, operations/behind-unit.',
+  ),
   live: yesNo.describe(
     'Known live, known dead, not known. Read by: later: rules of the trade (reach of isolators).',
   ),
@@ -256,7 +260,7 @@ const service = z.strictObject({
     )
     .max(50)
     .describe('In order along its run. Read by: holes/bands.'),
-  width: tape().describe('Diameter or width. Read by: holes/bands.'),
+  width: tape().describe('Diameter or width. Read by: holes/bands, operations/behind-unit.'),
   depth: tape().describe('Depth of its near side behind the finished face. Read by: holes/bands.'),
   traced: oneOf('seen', 'detector', 'drawing', 'guessed').describe('How it is known. Read by: holes/bands.'),
 })

@@ -11,6 +11,8 @@ export interface Behind {
   /** What it is, in words: "cold water pipe", "socket". */
   readonly what: string
   readonly isOutlet: boolean
+  /** How wide it is, and of an outlet how tall: its pipe, or its faceplate. */
+  readonly size: { readonly wide: Figure; readonly tall: Figure | null }
   readonly along: Figure
   /** Its middle from the unit's left side, seen from the front. */
   readonly x: Figure
@@ -46,6 +48,7 @@ interface Point {
   readonly id: string
   readonly what: string
   readonly isOutlet: boolean
+  readonly size: Behind['size']
   readonly along: AlongPosition
   readonly height: HeightPosition
 }
@@ -54,16 +57,20 @@ interface Point {
 function pointsOn(job: Job, id: WallId): readonly Point[] {
   const wall = job.wall(id)
   if (wall === undefined) return []
-  const outlets = wall.accessories.flatMap(({ id: of, kind, face, along, height }): Point[] => {
+  const outlets = wall.accessories.flatMap(({ id: of, kind, face, along, height, ...plate }): Point[] => {
     const what = OUTLETS[kind]
-    return what === undefined || face !== 'room' ? [] : [{ id: of, what, isOutlet: true, along, height }]
+    return what === undefined || face !== 'room'
+      ? []
+      : [{ id: of, what, isOutlet: true, size: { wide: plate.width, tall: plate.tall }, along, height }]
   })
-  const pipes = wall.services.flatMap(({ id: of, kind, face, points }): Point[] => {
+  const pipes = wall.services.flatMap(({ id: of, kind, face, points, width }): Point[] => {
     const what = PIPES[kind]
     if (what === undefined || face !== 'room') return []
     const ends = points.length > 1 ? [points[0], points.at(-1)] : [points[0]]
     return ends.flatMap((end) =>
-      end === undefined ? [] : [{ ...end, id: `${of}.${end.id}`, what, isOutlet: false }],
+      end === undefined
+        ? []
+        : [{ ...end, id: `${of}.${end.id}`, what, isOutlet: false, size: { wide: width, tall: null } }],
     )
   })
   return [...outlets, ...pipes]
@@ -81,7 +88,7 @@ export function behindUnit(
 ): readonly Behind[] {
   const { survey } = job.context
   return pointsOn(job, plan.wall)
-    .flatMap(({ id, what, isOutlet, ...point }): Behind[] => {
+    .flatMap(({ id, what, isOutlet, size, ...point }): Behind[] => {
       const along = survey.along(plan.wall, point.along)
       const height = survey.height(point.height, { wall: plan.wall, along, out: onTheWall })
       const x = sum('mm', acrossTheBack, [along], [plan.left])
@@ -90,7 +97,8 @@ export function behindUnit(
       if (!isWithin(y, plan.height, from === 'floor' ? Number.NEGATIVE_INFINITY : 0)) return []
       const all = mergedIds([x.from, y.from, plan.width.from, plan.height.from])
       const resting = (figure: Figure) => restingOn(figure, all)
-      return [{ id, what, isOutlet, along: resting(along), x: resting(x), y: resting(y) }]
+      const sized = { wide: resting(size.wide), tall: size.tall === null ? null : resting(size.tall) }
+      return [{ id, what, isOutlet, size: sized, along: resting(along), x: resting(x), y: resting(y) }]
     })
     .sort((a, b) => valueIn(a.x) - valueIn(b.x) || (a.id < b.id ? -1 : 1))
 }

@@ -75,7 +75,7 @@ function setLegs(job: Job, unit: FittedUnit): Operation {
       ...missed.slice(0, 1).map((leg) => told('set-legs', 'out-of-reach', { foot: legName(unit, leg) })),
       ...(cutOuts?.does ?? []),
       ...when(!woundIn, told('set-legs', 'out-lifts')),
-    ].slice(0, MOST_SAID),
+    ].slice(0, MOST_SAID + (cutOuts?.does.length ?? 0)),
     figures: [
       ...plan.legs.flatMap((leg) => [
         shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: legName(unit, leg) }),

@@ -1,5 +1,6 @@
-import { type Figure, hasValue, known } from '../figure'
+import { type Figure, hasValue, known, restingOn } from '../figure'
 import { studBacking } from '../fixings/base-material'
+import { mergedIds } from '../ids'
 import type { Message } from '../message'
 import type { Hole, HolePurpose, Operation, UnitId, WallId } from '../plan/types'
 import { drillFor, drillingCautions } from './cautions'
@@ -83,7 +84,7 @@ function boardOf(job: Job, wall: WallId): Figure | null {
   return found === undefined ? null : studBacking(found, 'timber-stud').inFront
 }
 
-/** Holes that come into it: of the unit it is needed for, or, where the survey has it, those that lie within it. */
+/** Holes of the unit it is needed for; where the survey has it, those that lie within it. */
 function holesInto(job: Job, timber: Timber): readonly Hole[] {
   const { wall, from, to, height, entered, neededFor } = timber
   if (neededFor !== null)
@@ -102,12 +103,21 @@ function holesInto(job: Job, timber: Timber): readonly Hole[] {
   return job.holesIn(wall).filter((hole) => hole.verdict !== 'refused' && isWithin(hole))
 }
 
+/** How far screws go into it. That they come into it at all rests on where it lies, and where they do. */
+function reachOf(job: Job, timber: Timber): Figure {
+  const { wall, from, to, height, entered } = timber
+  const holes = holesInto(job, timber)
+  const places = [from, to, height, ...(entered === null ? [] : [entered.high])]
+  const lies = [...places, ...holes.flatMap((hole) => [hole.along, hole.height])]
+  return restingOn(reachInto(holes, boardOf(job, wall)), mergedIds(lies.map((figure) => figure.from)))
+}
+
 function sectionOf(job: Job, timber: Timber): TimberSection {
-  const { kind, entered, wall } = timber
+  const { kind, entered } = timber
   return {
     ...(entered ?? usualSection(job.context.region)),
     isEntered: entered !== null,
-    reach: kind === 'pattress' ? null : reachInto(holesInto(job, timber), boardOf(job, wall)),
+    reach: kind === 'pattress' ? null : reachOf(job, timber),
   }
 }
 

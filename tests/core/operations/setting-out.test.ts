@@ -10,6 +10,8 @@ import { say } from '../../../src/core/words/say'
 import { plain } from '../../support/surveyed'
 import { base, contextOf, workKitchen } from '../../support/work-kitchen'
 
+type Wall = NonNullable<KitchenFile['walls']>[number]
+
 const reading = (id: string, at: number, out: number, drop: number) => ({
   id,
   at: { wall: 'a', along: { at }, out },
@@ -217,13 +219,54 @@ describe('what comes out of the wall behind a unit', () => {
     expect(figures('place:b2').filter((f) => f.startsWith('hole for'))).toEqual([
       'hole for the cooker outlet: its middle from the left side of base unit 2, seen from the front: 200',
       'hole for the cooker outlet: its middle up from the underside of base unit 2: 357.4',
+      'hole for the cooker outlet: how wide: 96',
+      'hole for the cooker outlet: how tall: 96',
       'hole for the waste pipe: its middle from the left side of base unit 2, seen from the front: 400',
       'hole for the waste pipe: its middle up from the underside of base unit 2: 360',
+      'hole for the waste pipe: how wide across: 50',
     ])
     expect(words('place:b2')).toMatch(
       /^First cut the holes in its back \(2\) for: cooker outlet and waste pipe\./,
     )
     expect(figures('place:b1').filter((f) => f.startsWith('hole for'))).toEqual([])
+    // Plate of 86 and pipe of 40, with 5 all round.
+    expect(words('place:b2')).toMatch(/Cut each 5 mm larger all round than what goes through it/)
+    const { figure } = get('place:b2').figures.find((f) => f.name === 'cut-out.waste.stub.wide') ?? {}
+    expect(figure).toMatchObject({ value: 50, basis: { kind: 'common-practice' } })
+    expect(figure?.from).toContain('walls.a.services.waste.width')
+    // That it lies behind this unit is of it too.
+    expect(figure?.from).toContain('walls.a.services.waste.points.stub.along.at')
+    expect(words('place:b2')).not.toMatch(/nobody has entered/)
+  })
+
+  test('what nobody has measured is measured first: a pipe with no width, a sink with no waste behind its unit', () => {
+    const file = row()
+    const walls = (more: (wall: Wall) => Partial<Wall>) =>
+      (file.walls ?? []).map((w) => ({ ...w, ...more(w) }))
+    const noWidth = operationsOf({
+      ...file,
+      walls: walls((w) => ({ services: (w.services ?? []).map(({ width: _, ...service }) => service) })),
+    })
+    expect(words('place:b2', noWidth)).toMatch(
+      /How large it is nobody has entered: waste pipe\. Measure that first/,
+    )
+    const across = noWidth
+      .find((o) => o.id === 'place:b2')
+      ?.figures.find((f) => f.name === 'cut-out.waste.stub.wide')?.figure
+    expect(across).toMatchObject({ state: 'unknown', missing: ['walls.a.services.waste.width'] })
+
+    const sink = [...(file.appliances ?? []), { id: 'sink', kind: 'sink' as const, over: 'b2' }]
+    expect(words('place:b2', operationsOf({ ...file, appliances: sink }))).not.toMatch(/Where the waste/)
+    const noWaste = operationsOf({
+      ...file,
+      appliances: sink,
+      walls: walls(() => ({ services: [], accessories: [] })),
+    })
+    expect(words('place:b2', noWaste)).toMatch(
+      /Where the waste of .*sink goes out of base unit 2, and how thick its pipe is, nobody has entered\..* 5 mm larger all round/,
+    )
+    expect(noWaste.find((o) => o.id === 'place:b2')?.tools).toContain('hole-saw')
+    expect(words('place:b1', noWaste)).not.toMatch(/waste/)
   })
 
   test('a socket in the space of an appliance is out of reach: said at the hold point', () => {

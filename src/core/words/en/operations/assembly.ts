@@ -39,6 +39,13 @@ export const assemblyWords = {
   'operation.cut-outs.before':
     'First cut the holes in its back ({count}) for: {what}. Measure from its left side as seen from the front, and up from its underside.',
 
+  'operation.cut-outs.room':
+    'Cut each {room} larger all round than what goes through it, as its figures here are: common practice, no source.',
+  'operation.cut-outs.measure':
+    'How large it is nobody has entered: {what}. Measure that first, and enter it.',
+  'operation.cut-outs.waste':
+    'Where the waste of {sink} goes out of {unit}, and how thick its pipe is, nobody has entered. Find both before the unit is pushed home, and cut its hole {room} larger all round than the pipe.',
+
   'operation.fit-hangers.title': 'Fit the hangers of {unit}',
   'operation.fit-hangers.corners':
     'Fit one hanger in each top corner, its centre {hangerIn} in from the side of the unit.',

@@ -51,7 +51,7 @@ export const checksWords = {
   'check.every-leg-carries': 'Does every leg of {unit} carry, and none turn freely by hand?',
   'check.every-shim-carries': 'Does {unit} sit on all its shims without rocking?',
   'check.every-corner-carries': 'Does {unit} sit on all its packing without rocking?',
-  'check.cut-outs-marked': 'Are the holes in the back of {unit} cut where these figures are?',
+  'check.cut-outs-marked': 'Are the holes in the back of {unit} cut where these figures are, and as large?',
   'check.outlet-settled': 'Is it settled where the appliance plugs in, and how it is switched off?',
   'check.front-line-marked': 'How far out from {wall} is the string, at both ends?',
   'check.level-front-to-back': 'How far is {unit} out of level, front to back?',
