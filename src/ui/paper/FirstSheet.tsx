@@ -31,7 +31,7 @@ export function FirstSheet({ plan }: { readonly plan: Plan }) {
         </section>
         <section>
           <h2>Who and how long</h2>
-          <p>{timeLine(plan)}</p>
+          <p>{workLine(plan)}</p>
           {held.length > 0 && (
             <p>A second pair of hands for {count(held.length, 'step')}: see the order of work.</p>
           )}
@@ -98,9 +98,9 @@ function Assumed({ plan }: { readonly plan: Plan }) {
   )
 }
 
-function timeLine({ operations }: Plan): string {
-  const hours = (of: 'low' | 'high') => Math.round(operations.reduce((sum, o) => sum + o.minutes[of], 0) / 60)
+/** How much work there is. Minutes stand at each step as common practice has them; nothing published makes a day of them. */
+function workLine({ operations }: Plan): string {
   const stops = operations.filter((o) => o.holdPoint).length
   const points = stops === 0 ? '' : ` with ${count(stops, 'hold point')}`
-  return `${count(operations.length, 'step')}${points}, ${hours('low')} to ${hours('high')} hours of work, waiting not counted.`
+  return `${count(operations.length, 'step')}${points}. The minutes at each step are common practice, no source: they are not added up to a whole.`
 }

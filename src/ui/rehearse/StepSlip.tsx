@@ -221,5 +221,5 @@ function crewLine({ people, minutes, tools }: Operation): string {
   const hands = people === 1 ? 'One person' : people === 2 ? 'Two people' : count(people, 'person', 'people')
   const time = minutes.low === minutes.high ? `${minutes.low}` : `${minutes.low} to ${minutes.high}`
   const tool = tools.length === 0 ? '' : ` Tools: ${tools.map((t) => t.replaceAll('-', ' ')).join(', ')}.`
-  return `${hands}, ${time} minutes.${tool}`
+  return `${hands}, ${time} minutes by common practice.${tool}`
 }

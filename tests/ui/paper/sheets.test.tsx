@@ -35,6 +35,14 @@ describe.each(['l-shape', 'one-wall'] as const)('the sheets of %s', (name) => {
     expect(refused).toHaveLength(plan.holes.filter((h) => h.verdict === 'refused').length)
     await shown.close()
   })
+
+  test('minutes stand at their steps as common practice has them, and are nowhere added up to a whole', async () => {
+    const plan = planOf(name)
+    const shown = await show(<OnPaper />, { plan, kitchen: sceneFile(name) })
+    expect(shown.text()).not.toMatch(/\bhours? of work|\d+ to \d+ hours/)
+    expect(shown.text()).toContain('common practice, no source: they are not added up to a whole')
+    await shown.close()
+  })
 })
 
 test('whom to book on the first sheet is whom the first answer books, in the same words', async () => {

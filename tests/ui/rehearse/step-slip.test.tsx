@@ -23,7 +23,7 @@ test('every operation has a slip with its title, its words and its crew, and no 
     const shown = await show(<StepSlip plan={plan} operation={operation} index={index} {...slip} />, { plan })
     expect(shown.element.querySelectorAll('h1')).toHaveLength(1)
     expect(shown.text(), operation.id).not.toMatch(/\[no |undefined|NaN|\[object/)
-    expect(shown.text(), operation.id).toContain('minutes')
+    expect(shown.text(), operation.id).toContain('minutes by common practice.')
     expect(shown.element.querySelectorAll('.does li'), operation.id).toHaveLength(operation.does.length)
     // A single one stands whole in the line above; of more than one each stands in the list.
     const listed = shown.element.querySelectorAll('.caution, div.hurt-line')
