@@ -19,7 +19,7 @@ import { Running } from './Running'
 import type { Now, Run } from './run'
 import { partsIn } from './sketch'
 import { type Found, isArriving, movingUnit, sketchScene } from './sketch-scene'
-import { piecesOf } from './tools/pieces'
+import { piecesOf, spaceOf } from './tools/pieces'
 import { Staged } from './tools/Staged'
 import { waitingOf } from './tools/waiting'
 
@@ -107,7 +107,11 @@ export function SceneContent(props: SceneContentProps) {
     invalidate()
   }, [parts, onParts, invalidate])
 
-  const obstacles = useMemo(() => obstaclesOf(plan, standing, view), [plan, standing, view])
+  const fixed = useMemo(() => obstaclesOf(plan, standing, view), [plan, standing, view])
+  const obstacles = useMemo(
+    () => (act === null ? fixed : { ...fixed, plates: [...fixed.plates, ...spaceOf(act, pieces)] }),
+    [fixed, act, pieces],
+  )
   return (
     <>
       <CameraRig framing={view} isStill={isStill} />

@@ -8,7 +8,15 @@ import { matrixOf } from '../Carried'
 import { FRAME, type Now } from '../run'
 import type { Flag } from './flags-of'
 import type { Label } from './labels-of'
-import { type Level, placeLabels, type Rectangle, type Segment, type Spot, type Wanted } from './place-labels'
+import {
+  type Level,
+  type Obstacle,
+  placeLabels,
+  type Rectangle,
+  type Segment,
+  type Spot,
+  type Wanted,
+} from './place-labels'
 import { GAP, NARROW, thinnedOut } from './thin-out'
 import { moveText, type Text, writeTexts } from './write-texts'
 
@@ -194,6 +202,7 @@ function placeAll(
         mindsLines: label.along !== null,
         isFixed: label.moves === 'no',
         hasLeader: label.moves === 'with-leader',
+        isNearest: label.isNearest === true,
         ...levelOf(label, spotOf(label.id)),
       },
     ]
@@ -242,8 +251,8 @@ function rectangleOver(element: HTMLElement | null, layer: HTMLElement): readonl
   return [{ x: a.x - b.x, y: a.y - b.y, width: a.width, height: a.height }]
 }
 
-function round({ x, y }: Spot): Rectangle {
-  return { x: x - MARK, y: y - MARK, width: 2 * MARK, height: 2 * MARK }
+function round({ x, y }: Spot): Obstacle {
+  return { x: x - MARK, y: y - MARK, width: 2 * MARK, height: 2 * MARK, isHole: true }
 }
 
 function around(spots: readonly Spot[]): Rectangle | null {

@@ -40,8 +40,10 @@ export interface Label {
   readonly isAside: boolean
   /** The figure of a mark, one of many alike. */
   readonly isMark: boolean
-  /** Written in its own place or not at all, moved aside, or moved aside with a line back to its place. */
-  readonly moves: 'no' | 'yes' | 'with-leader'
+  /** Nearer to its own mark than to any other: somebody drills by it. */
+  readonly isNearest?: boolean
+  /** Written in its own place or not at all, or moved aside with a line back to its place. */
+  readonly moves: 'no' | 'with-leader'
 }
 
 /** Along a line, from its right end: where its name may stand. */
@@ -127,7 +129,7 @@ function unitLabels(
         likes: 'on' as const,
         fits: inHand ? null : ([on(u, 0.06, 0.5), on(u, 0.94, 0.5)] as const),
         along: null,
-        moves: inHand ? ('yes' as const) : ('no' as const),
+        moves: inHand ? ('with-leader' as const) : ('no' as const),
         isAside: !inHand,
         isMark: false,
       },
@@ -184,6 +186,7 @@ function holeLabels(plan: Plan, standing: Standing, hidden: ReadonlySet<string>)
         fits: null,
         along: null,
         moves: 'with-leader' as const,
+        isNearest: true,
         isAside: false,
         isMark: false,
       },

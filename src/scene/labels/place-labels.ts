@@ -15,6 +15,8 @@ export interface Wanted {
   readonly isFixed?: boolean
   /** Gets a thin line to its spot when it had to move. */
   readonly hasLeader?: boolean
+  /** Nearer to its own mark than to any other: somebody drills by it. */
+  readonly isNearest?: boolean
   /** It names a level line: it stays on its own side of every other level of that wall. */
   readonly level?: Level
 }
@@ -38,6 +40,11 @@ export interface Rectangle {
   readonly y: number
   readonly width: number
   readonly height: number
+}
+/** What texts keep off. */
+export interface Obstacle extends Rectangle {
+  /** The mark of a fixing: a number beside it is taken for its own. */
+  readonly isHole?: boolean
 }
 export interface Segment {
   readonly from: Spot
@@ -70,7 +77,7 @@ const SHIFTS = [0, 1, -1, 2, -2, 3, -3, 4, -4] as const
 export function placeLabels(
   wanted: readonly Wanted[],
   bounds: Rectangle,
-  marks: readonly Rectangle[],
+  marks: readonly Obstacle[],
   edges: readonly Segment[],
   gap = GAP,
   /** Level lines that are drawn and get no name. */
@@ -99,7 +106,7 @@ const heightOf = (w: Wanted) => w.level?.z ?? 0
 function placedInTurn(
   wanted: readonly Wanted[],
   bounds: Rectangle,
-  marks: readonly Rectangle[],
+  marks: readonly Obstacle[],
   edges: readonly Segment[],
   gap: number,
   unnamed: readonly Level[],
@@ -116,6 +123,7 @@ function placedInTurn(
         !marks.some((mark) => overlap(spot.rectangle, mark, GAP)) &&
         !taken.some((other) => overlap(spot.rectangle, other, gap)) &&
         !edges.some((edge) => minds(label, edge) && crosses(edge, spot.rectangle)) &&
+        (label.isNearest !== true || isNearestToOwn(spot, marks)) &&
         (level === undefined || keepsOrder(spot, level, levels, named)),
     )
     if (found === undefined) continue
@@ -132,6 +140,26 @@ function placedInTurn(
   }
   return placed
 }
+
+/** Whether no other mark is nearer to a text than its own, nor lies on the way of its leader. */
+function isNearestToOwn({ rectangle, anchor, isMoved }: Possible, marks: readonly Obstacle[]): boolean {
+  const holes = marks.filter((m) => m.isHole === true)
+  const middles = holes.map((m) => ({ x: m.x + m.width / 2, y: m.y + m.height / 2 }))
+  const from = (p: Spot) => Math.hypot(p.x - anchor.x, p.y - anchor.y)
+  const own = middles.reduce<Spot | null>((a, b) => (a === null || from(b) < from(a) ? b : a), null)
+  const leader = isMoved ? leaderTo(anchor, rectangle, NEAR) : null
+  if (own === null) return true
+  return middles.every(
+    (other, i) =>
+      other === own ||
+      (away(other, rectangle) >= away(own, rectangle) &&
+        (leader === null || !crosses(leader, holes[i] as Rectangle))),
+  )
+}
+
+/** From a place to the nearest of a rectangle, px. */
+const away = ({ x, y }: Spot, r: Rectangle): number =>
+  Math.hypot(Math.max(r.x - x, 0, x - r.x - r.width), Math.max(r.y - y, 0, y - r.y - r.height))
 
 /** Levels nearer each other than this are one, mm or px. */
 const ONE_LEVEL = 1

@@ -1,4 +1,4 @@
-import { Matrix4, Vector3 } from 'three'
+import { Box3, Matrix4, Vector3 } from 'three'
 import { type Figure, hasValue } from '../../core/figure'
 import type { RoomPoint } from '../../core/plan/types'
 import type { Act, Contact } from '../../core/staging/staging'
@@ -50,6 +50,25 @@ export function piecesOf(act: Act, waiting: Waiting = AS_GIVEN): readonly Piece[
     at: (p) => frame.clone().multiply(movedBy(act, contact, p, waiting)),
   }
   return [tool, ...besides(act, contact, frame)]
+}
+
+/** The corners of all that an act shows, as it waits and as it works, in the room: texts keep off it. */
+export function spaceOf(act: Act, pieces: readonly Piece[]): readonly (readonly RoomPoint[])[] {
+  // What is carried is in the picture anyway, and its hands go with it.
+  if (act.motion.kind === 'carry') return []
+  return pieces.flatMap(({ sketch, at }) => {
+    const box = new Box3().setFromArray([...sketch.faces.points])
+    if (box.isEmpty()) return []
+    return [0, 0.5].map((progress) => {
+      const place = at(progress)
+      return [0, 1, 2, 3, 4, 5, 6, 7].map((k): RoomPoint => {
+        const { min, max } = box
+        const p = new Vector3(k & 1 ? max.x : min.x, k & 2 ? max.y : min.y, k & 4 ? max.z : min.z)
+        const { x, y, z } = p.applyMatrix4(place)
+        return { x, y, z }
+      })
+    })
+  })
 }
 
 /** Two hands, one to either side, pushing the way it is lifted. They go with the unit. */

@@ -162,3 +162,45 @@ describe('names of levels', () => {
     )
   })
 })
+
+test('a number stands nearer to its own mark than to any other, and its leader goes over none; else it is left out', () => {
+  fc.assert(
+    fc.property(fc.array(spot, { minLength: 2, maxLength: 12 }), (dots) => {
+      const marks = dots.map(({ x, y }) => ({ x: x - 8, y: y - 8, width: 16, height: 16, isHole: true }))
+      const wanted = dots.map(
+        ({ x, y }, i): Wanted => ({
+          id: String(i),
+          width: 20,
+          height: 16,
+          anchors: [{ x, y: y - 6 }],
+          likes: 'above',
+          hasLeader: true,
+          isNearest: true,
+        }),
+      )
+      for (const { id, leader, ...r } of placeLabels(wanted, bounds, marks, [])) {
+        const away = ({ x, y }: { x: number; y: number }) =>
+          Math.hypot(Math.max(r.x - x, 0, x - r.x - r.width), Math.max(r.y - y, 0, y - r.y - r.height))
+        const own = dots[Number(id)] as { x: number; y: number }
+        // Marks that lie on one another are told apart by nobody.
+        const others = dots.filter((d) => Math.hypot(d.x - own.x, d.y - own.y) > 14)
+        for (const other of others) expect(away(other)).toBeGreaterThanOrEqual(away(own) - 14)
+        for (const other of others)
+          if (leader !== null)
+            expect(
+              crosses(leader, { x: other.x - 8, y: other.y - 8, width: 16, height: 16 }) &&
+                Math.hypot(other.x - own.x, other.y - own.y) > 30,
+            ).toBe(false)
+      }
+    }),
+  )
+  // Between two marks it belongs to one of them.
+  const two = [100, 130].map((x) => ({ x: x - 8, y: 92, width: 16, height: 16, isHole: true }))
+  const [placed] = placeLabels(
+    [label('8', 100, 94, { width: 24, likes: 'above', isNearest: true })],
+    bounds,
+    two,
+    [],
+  )
+  expect((placed?.x ?? 0) + 12).toBeLessThan(115)
+})
