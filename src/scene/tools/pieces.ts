@@ -3,6 +3,7 @@ import { type Figure, hasValue } from '../../core/figure'
 import type { RoomPoint } from '../../core/plan/types'
 import type { Act, Contact } from '../../core/staging/staging'
 import { newSketch, type Sketch } from '../sketch'
+import { palm } from './hand'
 import { sketchReach, sketchScrew, sketchTool, sketchTurn } from './shapes'
 import { AS_GIVEN, turnedFrame, type Waiting } from './waiting'
 
@@ -38,8 +39,6 @@ export function piecesOf(act: Act, waiting: Waiting = AS_GIVEN): readonly Piece[
   if (contact === null || motion.kind === 'elsewhere') return []
   if (motion.kind === 'carry') return handsOf(act, contact, motion.spread)
   if (motion.kind === 'rest' && (STANDS_THERE.test(act.on) || act.tool === 'blocks')) return []
-  // A leg is wound by hand: which way is all there is to show.
-  if (motion.kind === 'turn' && act.tool === 'hands') return besides(act, contact, frameOf(act, contact))
   const name = toolName(act)
   const own = newSketch()
   sketchTool(own, name, act)
@@ -71,13 +70,15 @@ export function spaceOf(act: Act, pieces: readonly Piece[]): readonly (readonly 
   })
 }
 
-/** Two hands, one to either side, pushing the way it is lifted. They go with the unit. */
+/** Two hands, one to either side, under the edge and pushing the way it is lifted. They go with the unit. */
 function handsOf(act: Act, contact: Contact, spread: number): readonly Piece[] {
   const frame = frameOf(act, contact)
   return [-0.5, 0.5].map((side): Piece => {
     const name = `${toolName(act)}.${side < 0 ? 'left' : 'right'}`
     const sketch = newSketch()
     sketchTool(sketch, name, act)
+    // Palm to the unit, the fingers under it, both thumbs to the same side.
+    palm(sketch, name, (x, y, z) => [side < 0 ? y : -y, x, z + RISE])
     const place = frame.clone().multiply(shift(side * spread, 0, -RISE))
     return { name, sketch, at: () => place }
   })
@@ -150,6 +151,7 @@ function movedBy(act: Act, contact: Contact, p: number, waiting: Waiting): Matri
     case 'measure':
       return shift(x + (act.tool === 'detector' ? distance(contact.at, motion.to) * work : 0), y, off)
     case 'turn':
+      if (act.tool === 'hands') return shift(x, y, off).multiply(new Matrix4().makeRotationZ(-wristAt(work)))
       return shift(x, y, off).multiply(new Matrix4().makeRotationZ(-turnedBy(motion.turns) * work))
     case 'knock':
       return shift(x, y, off + READY * Math.abs(Math.cos(Math.PI * 2 * work)))
@@ -159,6 +161,9 @@ function movedBy(act: Act, contact: Contact, p: number, waiting: Waiting): Matri
       return shift(x, y, off)
   }
 }
+
+/** A hand turns as far as its wrist goes, and goes back to take hold again: radians. */
+const wristAt = (work: number): number => (Math.PI / 3) * Math.sin(2 * Math.PI * work) ** 2
 
 /** Radians; where nobody knows by how much, one turn is shown. */
 const turnedBy = (turns: Figure | null): number =>

@@ -1,5 +1,6 @@
 import type { Act, StagedTool } from '../../core/staging/staging'
 import { type Point, polyline, type Sketch } from '../sketch'
+import { grip, palm } from './hand'
 import { arrow, bar, block, TONES } from './solids'
 
 /** What one piece of a tool is drawn as. */
@@ -129,7 +130,12 @@ const packers: Shape = (sketch, part) => {
 }
 
 const peg: Shape = (sketch, part) => bar(sketch, part, 'wood', { z0: -20, z1: 60, r0: 8 })
-const hands: Shape = (sketch, part) => arrow(sketch, part, 190)
+/** Lifting shows by an arrow; what is turned is gripped, what is pushed or pulled has a palm laid on it. */
+const hands: Shape = (sketch, part, { motion }) => {
+  if (motion.kind === 'carry') arrow(sketch, part, 190)
+  else if (motion.kind === 'turn') grip(sketch, part)
+  else palm(sketch, part)
+}
 
 const SHAPES: Partial<Record<StagedTool, Shape>> = {
   'drill-driver': driver,

@@ -17,11 +17,13 @@ export const TONES = {
   paper: { light: '#FBF8F1', middle: '#F3EEE2', dark: '#DDD4C4' },
   enamel: { light: '#F7F5EF', middle: '#EDE9DF', dark: '#D8D2C4' },
   chalk: { light: '#2E6DB5', middle: '#1F5FA8', dark: '#184C87' },
+  hand: { light: '#F6E9D6', middle: '#EBD8BD', dark: '#CFB390' },
+  cuff: { light: '#E9EDF1', middle: '#D5DDE5', dark: '#AEBBC8' },
   brass: { light: '#B08A42', middle: '#96712F', dark: '#7C5413' },
 } as const satisfies Record<string, Tone>
 export type ToneName = keyof typeof TONES
 
-const EDGE: Pen = { weight: 'hair', colour: '#262522' }
+export const EDGE: Pen = { weight: 'hair', colour: '#262522' }
 
 const shades = ({ light, middle, dark }: Tone): BoxShades => ({
   right: middle,
@@ -35,6 +37,35 @@ const shades = ({ light, middle, dark }: Tone): BoxShades => ({
 export function block(sketch: Sketch, part: string, tone: ToneName, box: Box): void {
   boxFaces(sketch, part, shades(TONES[tone]), held, box)
   boxEdges(sketch, part, EDGE, held, box)
+}
+
+/** The corners of a flat convex piece, in order round it. */
+export type Outline = readonly (readonly [x: number, y: number])[]
+
+/** A flat piece of even thickness. */
+export function plate(
+  sketch: Sketch,
+  part: string,
+  tone: ToneName,
+  outline: Outline,
+  z0: number,
+  z1: number,
+  place: Place,
+): void {
+  const { light, middle, dark } = TONES[tone]
+  const [low, high] = [z0, z1].map((z) => outline.map(([x, y]) => place(x, y, z))) as [Point[], Point[]]
+  for (const [points, colour] of [
+    [low, dark],
+    [high, light],
+  ] as const) {
+    face(sketch, part, colour, points)
+    ring(sketch, part, EDGE, points)
+  }
+  for (const [i, [x]] of outline.entries()) {
+    const k = (i + 1) % outline.length
+    const colour = x + (outline[k]?.[0] ?? 0) > 0 ? middle : dark
+    face(sketch, part, colour, [low[i], low[k], high[k], high[i]] as Point[])
+  }
 }
 
 const AROUND = 10

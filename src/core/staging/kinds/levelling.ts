@@ -84,7 +84,7 @@ export const legsSet: Stages = (stage) =>
     unit.unit.legs.map((leg) => {
       const length = hasValue(leg.extension) ? leg.extension.value : 0
       return act(
-        'tape',
+        'hands',
         `leg:${unit.unit.unit}.${leg.foot}`,
         atUnit(unit, { x: leg.x, y: leg.y, z: -length }, UP, RIGHT),
         {
