@@ -40,7 +40,7 @@ const THICK = 26
 export function palm(sketch: Sketch, part: string, place: Place = held): void {
   plate(sketch, part, 'hand', PALM, 0, THICK, place)
   plate(sketch, part, 'hand', THUMB, 2, THICK - 4, place)
-  plate(sketch, part, 'cuff', CUFF, -4, THICK + 4, place)
+  plate(sketch, part, 'cuff', CUFF, 0, THICK + 4, place)
   for (const [x, to] of FINGERS)
     stroke(sketch, part, EDGE, place(x, 22, THICK + 0.5), place(x, to, THICK + 0.5))
 }

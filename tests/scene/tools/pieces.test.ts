@@ -1,5 +1,5 @@
 /** Where the pieces of a tool are: its tip meets the work, goes in by the figure of the plan and no further. */
-import { Vector3 } from 'three'
+import { Matrix4, Vector3 } from 'three'
 import { describe, expect, test } from 'vitest'
 import { known } from '../../../src/core/figure'
 import type { Act, Contact, Motion } from '../../../src/core/staging/staging'
@@ -96,3 +96,84 @@ test('what is done somewhere else, or drawn with the room, has no piece', () => 
   )
   expect(piecesOf({ tool: 'level', on: 'level:wall-1', contact, motion: { kind: 'rest' } })).toEqual([])
 })
+
+describe('a hand', () => {
+  const cornersOf = (of: Act, progress: number) =>
+    piecesOf(of)
+      .filter(({ name }) => !name.endsWith('.turn'))
+      .flatMap(({ sketch, at }) =>
+        Array.from({ length: sketch.faces.points.length / 3 }, (_, i) =>
+          new Vector3(...sketch.faces.points.slice(3 * i, 3 * i + 3)).applyMatrix4(at(progress)),
+        ),
+      )
+  const leg: Contact = {
+    at: { x: 700, y: -300, z: -900 },
+    into: { x: 0, y: 0, z: -1 },
+    across: { x: 1, y: 0, z: 0 },
+  }
+  const turning: Act = {
+    tool: 'hands',
+    on: 'leg:a.b',
+    contact: leg,
+    motion: { kind: 'turn', turns: null, raises: null },
+  }
+
+  test('lies on what it presses and reaches into it nowhere, fingers up', () => {
+    const corners = cornersOf(act('hands', { kind: 'press' }), 0.5)
+    expect(Math.max(...corners.map((c) => c.y))).toBeCloseTo(contact.at.y, 6)
+    const thick = Math.max(...corners.map((c) => contact.at.y - c.y))
+    expect(thick).toBeGreaterThan(15)
+    expect(thick).toBeLessThan(45)
+    // From the tips to the end of the cuff, and wider across the thumb than across the wrist.
+    const [up, down] = [Math.max(...corners.map((c) => c.z)), Math.min(...corners.map((c) => c.z))]
+    expect(up - contact.at.z).toBeCloseTo(100, 6)
+    expect(contact.at.z - down).toBeCloseTo(150, 6)
+  })
+
+  test.each([0.2, 0.4, 0.5, 0.7])('is round the leg it turns and not in it, at %s of the way', (progress) => {
+    const corners = cornersOf(turning, progress)
+    const off = corners.map((c) => [c.x - leg.at.x, c.y - leg.at.y] as const)
+    const round = Math.min(...off.map(([x, y]) => Math.hypot(x, y)))
+    expect(round).toBeGreaterThan(20)
+    expect(round).toBeLessThan(35)
+    for (const way of [0, 1, 2, 3].map((k) => (k * Math.PI) / 2)) {
+      const along = off.map(([x, y]) => x * Math.cos(way) + y * Math.sin(way))
+      expect(Math.max(...along)).toBeGreaterThan(20)
+    }
+  })
+
+  test('goes as far as a wrist does and comes back, and is few triangles', () => {
+    const [start, most, end] = [0.2, 0.355, DEEPEST].map((p) => {
+      const [piece] = piecesOf(turning)
+      return new Vector3(0, -1, 0).transformDirection(piece?.at(p) ?? new Matrix4())
+    }) as [Vector3, Vector3, Vector3]
+    expect(start.angleTo(most)).toBeCloseTo(Math.PI / 3, 3)
+    expect(start.angleTo(end)).toBeCloseTo(0, 3)
+    expect(cornersOf(turning, 0.5).length / 3).toBeLessThan(150)
+  })
+
+  test('of two that carry, each is under its own edge, its fingers towards the other', () => {
+    const under: Contact = { ...leg, into: { x: 0, y: 0, z: 1 } }
+    const carry: Act = {
+      tool: 'hands',
+      on: 'unit:a',
+      contact: under,
+      motion: { kind: 'carry', unit: 'a', segments: [], lift: 0, spread: 680 },
+    }
+    const sides = piecesOf(carry).map(({ sketch, at }) => {
+      const light = sketch.faces.colours.flatMap((colour, i) => (HAND.test(colour) ? [i] : []))
+      return light.map((i) =>
+        new Vector3(...sketch.faces.points.slice(3 * i, 3 * i + 3)).applyMatrix4(at(0.5)),
+      )
+    })
+    const middles = sides.map((s) => s.reduce((sum, c) => sum + c.x, 0) / s.length - leg.at.x)
+    expect(middles[0]).toBeCloseTo(-(middles[1] ?? 0), 6)
+    expect(middles[0]).toBeLessThan(-250)
+    for (const corners of sides) {
+      // Under the edge, which is 40 mm in from where the hand is, and no higher.
+      expect(Math.min(...corners.map((c) => Math.abs(c.x - leg.at.x)))).toBeLessThan(300)
+      expect(Math.max(...corners.map((c) => c.z))).toBeCloseTo(leg.at.z, 6)
+    }
+  })
+})
+const HAND = /^#(F6E9D6|EBD8BD|CFB390)$/
