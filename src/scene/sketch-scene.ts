@@ -11,6 +11,7 @@ import { palette } from './palette'
 import { sketchAccessories } from './parts/accessories'
 import { sketchAppliances } from './parts/appliances'
 import { sketchBands } from './parts/bands'
+import { sketchBehindBack } from './parts/behind-back'
 import { sketchBlanket, sketchBlocks } from './parts/blocks'
 import { dimensionsOf, sketchDimensions } from './parts/dimension'
 import { type FindingSpot, findingSpots, sketchFindings } from './parts/findings'
@@ -191,6 +192,7 @@ function sketchUnit(
   const hasShelves = unit.shelves === 'in' && !isDrilled
   sketchFloorShadow(still, unit, room)
   sketchUnitBody(still, unit.unit, lying.unit, { isInHand: unit.isInHand, hasShelves })
+  if (isDrilled) sketchBehindBack(still, plan, standing.wallThings, unit, room)
   sketchLegs(still, unit, lying.legs)
   sketchShims(still, unit, place)
   if (isUpturned(unit)) sketchBlanket(still, unit, place)

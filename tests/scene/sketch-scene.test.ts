@@ -78,3 +78,26 @@ describe('while the delivery is checked', () => {
     expect(Math.max(...heights)).toBeCloseTo(top, 6)
   })
 })
+
+describe('where a unit is drilled through, what lies in the wall behind its back shows on it', () => {
+  /** Parts washed over more than 20 mm out from wall a, which runs along y = 0: on the inside of a unit. */
+  const onTheBack = (id: string) => {
+    const { points, parts } = sketched(id).still.washes
+    return new Set(
+      parts.filter((p, i) => /^(band|stud):/.test(p) && (points[i * 3 + 1] ?? 0) < -15).map((p) => p),
+    )
+  }
+
+  test('of wall unit 3 the two studs its screws go into, and the band of the switch between them', () => {
+    const shown = onTheBack('second-fix:wall-3')
+    expect([...shown].sort()).toEqual(['band:accessory-vertical.a.hob-switch', 'stud:a-s7', 'stud:a-s8'])
+    const by = plan.bands.find((b) => shown.has(`band:${b.id}`))
+    expect(by?.left).toBeGreaterThan(1690)
+    expect(by?.right).toBeLessThan(2092)
+  })
+
+  test('where nothing is drilled through a unit, its back is a board', () => {
+    expect([...onTheBack('level:wall-3')]).toEqual([])
+    expect([...onTheBack('join:wall-2+wall-3')]).toEqual([])
+  })
+})

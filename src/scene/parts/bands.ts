@@ -51,7 +51,7 @@ function isNearWork(standing: Standing, band: Band, r: Rectangle): boolean {
 }
 
 /** Open ends run to the end of the wall; a band whose place nobody has measured has no place on the wall either. */
-function extents(band: Band, room: RoomShape, wall: WallFrame): Rectangle | null {
+export function extents(band: Band, room: RoomShape, wall: WallFrame): Rectangle | null {
   const { left, right, bottom, top, kind } = band
   const isUpright = kind === 'accessory-vertical' || kind === 'corner'
   const isNowhere =
