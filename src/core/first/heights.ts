@@ -3,6 +3,7 @@ import { factId } from '../kitchen/fact-id'
 import type { Appliance, Kitchen, Unit } from '../kitchen/schema'
 import { message } from '../message'
 import { standUpPlan } from '../placing/stand-up'
+import { remembered } from '../remember'
 import { highestOf, lowestOf } from '../survey/extremes'
 import { sum } from '../survey/sum'
 import { unitNames } from '../units/names'
@@ -16,8 +17,11 @@ const ceilingBasis: Basis = {
   why: 'the lowest of the ceiling readings; one read from the line stands over the highest of the floor readings',
 }
 
-/** The lowest ceiling over the floor, of what has been read. */
-export function lowestCeiling(kitchen: Kitchen): Figure {
+/**
+ * The lowest ceiling over the floor, of what has been read, wherever: before there are walls to say over which place. It is
+ * asked by several of the first answers. The plan has the ceiling over each place, `survey/ceiling`.
+ */
+export const lowestCeilingRead = remembered((kitchen: Kitchen): Figure => {
   const drops = kitchen.floor.readings.filter((one) => one.line === 'line' && hasValue(one.drop))
   const floor = lowestOf(
     'mm',
@@ -30,7 +34,7 @@ export function lowestCeiling(kitchen: Kitchen): Figure {
     return height.line === 'line' && hasValue(over) ? [over] : []
   })
   return read.length === 0 ? unknown('mm', ['ceiling']) : lowestOf('mm', ceilingBasis, read)
-}
+})
 
 /** The tallest of the tall units whose height is known; undefined while none is. */
 export function tallestUnit(kitchen: Kitchen): Unit | undefined {
@@ -47,7 +51,7 @@ const standing: Basis = {
 /** Whether the tallest unit can be stood up under the lowest ceiling, by the same geometry as the plan, its legs off. */
 export function tallLines(kitchen: Kitchen): readonly FirstLine[] {
   const unit = tallestUnit(kitchen)
-  const ceiling = lowestCeiling(kitchen)
+  const ceiling = lowestCeilingRead(kitchen)
   if (unit === undefined || !hasValue(ceiling)) return []
   const { height, depth, width } = unit
   const { plan } = standUpPlan({ height, depth, width, ceiling, legs: null })

@@ -1,7 +1,7 @@
 import { type Figure, hasValue, type InputId } from '../figure'
 import type { Kitchen } from '../kitchen/schema'
 import { type Message, message } from '../message'
-import { floorFall, lowestCeiling } from './heights'
+import { floorFall, lowestCeilingRead } from './heights'
 import { type FirstLine, wallSaid } from './line'
 import { roomAlong } from './run'
 
@@ -13,7 +13,7 @@ export function measuredLines(kitchen: Kitchen): readonly FirstLine[] {
   const wall = kitchen.walls[0]
   return [
     ...(wall === undefined ? [] : measured('width', roomAlong(wall), { wall: wallSaid(wall) })),
-    ...measured('ceiling', lowestCeiling(kitchen)),
+    ...measured('ceiling', lowestCeilingRead(kitchen)),
     ...measured('fall', floorFall(kitchen)),
   ]
 }

@@ -4,7 +4,7 @@ import type { Kitchen } from '../kitchen/schema'
 import { message } from '../message'
 import { unitNames } from '../units/names'
 import { wallsToDrill } from './drill'
-import { dishwasherAsking, floorFall, lowestCeiling, mostUnderWorktop, tallestUnit } from './heights'
+import { dishwasherAsking, floorFall, lowestCeilingRead, mostUnderWorktop, tallestUnit } from './heights'
 import { type FirstLine, usual, wallSaid } from './line'
 import { roomAlong, runsOf } from './run'
 
@@ -150,7 +150,7 @@ function ofHeights(kitchen: Kitchen): readonly Ask[] {
           },
         ]),
     {
-      isOpen: !hasValue(lowestCeiling(kitchen)),
+      isOpen: !hasValue(lowestCeilingRead(kitchen)),
       say: message('first.measure.ceiling'),
       facts: ['ceiling'],
       why: 'the lowest place counts, a beam or a light too',

@@ -5,6 +5,7 @@ import { why, whyNotFirst } from '../order/why'
 import { studName, studsMarked } from '../units/stud-name'
 import { factsSaid } from '../words/facts-said'
 import { asksForHeight, figureText, isFromLine, signedNumber } from '../words/format'
+import { holePurpose } from '../words/hole-purpose'
 import { wallName } from '../words/plan-names'
 import { say } from '../words/say'
 import type {
@@ -137,25 +138,13 @@ function checkLine({ ask, target, tolerance }: OperationCheck): string {
   return `${say(ask)} ${asksForHeight(ask.key) ? figureText(target, { signed: true }) : figureText(target)}${within}.`
 }
 
-const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
-  rail: 'rail of',
-  plate: 'plate of',
-  'second-fixing': 'second fixing of',
-  'base-bracket': 'bracket of',
-  'tall-restraint': 'holding back',
-  'back-rail': 'back rail of',
-  cleat: 'cleat of',
-  joining: 'joining',
-}
-
 /** What a hole is for and what it goes into, by names. */
 function holeFor(plan: Plan, hole: Hole): string {
   const names = hole.for.map((id) => plan.units.find((u) => u.unit === id)?.name ?? id)
   const studs = studsMarked(plan, hole.wall)
   const into =
     hole.stud !== null && studs.some((s) => s.id === hole.stud) ? `, ${studName(studs, hole.stud)}` : ''
-  const purpose = hole.throughRail === true ? PURPOSES['back-rail'] : PURPOSES[hole.purpose]
-  return `${purpose} ${names.join(', ')}${into}`
+  return `${holePurpose(hole)} of ${names.join(', ')}${into}`
 }
 
 /** An operation by what is done, and its id: for those who ask on. */

@@ -123,7 +123,9 @@ function highestUnder(floor: Pieces, polygon: readonly PlanPoint[]): number | nu
 
 /**
  * Lowest ceiling over a polygon: the surface where the whole polygon lies among the readings, else that or the lowest
- * over the walls, whichever is lower. A reading without a height leaves that lowest.
+ * over the walls, whichever is lower. A reading without a height leaves that lowest. Not `survey/ceiling`: that answers
+ * with figures, by the walls, and cites each reading it used; this is asked over and over for one way in, of bare
+ * numbers, and past the readings it errs low over the whole room, since nobody can be asked on the way.
  */
 function lowestOver(ceiling: Pieces, polygon: readonly PlanPoint[], overWalls: number | null): number | null {
   const corners = polygon.map((corner) => heightIn(ceiling, corner))

@@ -1,4 +1,5 @@
 import type { Plan } from '../plan/types'
+import { remembered } from '../remember'
 import { hookedOn, liftedIn, stoodUp } from './kinds/carrying'
 import {
   asbestosAsked,
@@ -77,8 +78,20 @@ export const STAGINGS: Readonly<Record<string, Stages>> = {
   snag: snagged,
 }
 
+/** What was worked out of a plan, by the places asked for: the picture and whoever runs through it ask for the same. */
+const askedOf = remembered((_plan: Plan) => new Map<number, Staging | null>())
+
 /** How the operation at a place of the plan is shown being done. Past the last there is none. */
 export function stagingAt(plan: Plan, index: number): Staging | null {
+  const asked = askedOf(plan)
+  const found = asked.get(index)
+  if (found !== undefined) return found
+  const staging = workOut(plan, index)
+  asked.set(index, staging)
+  return staging
+}
+
+function workOut(plan: Plan, index: number): Staging | null {
   const stage = stageOf(plan, index)
   if (stage === null) return null
   const { id, kind } = stage.operation

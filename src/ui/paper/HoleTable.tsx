@@ -1,6 +1,7 @@
 import { hasValue } from '../../core/figure'
 import type { Hole, Plan } from '../../core/plan/types'
 import { figureText, numberText } from '../../core/words/format'
+import { holePurpose } from '../../core/words/hole-purpose'
 import { unitName } from '../../core/words/plan-names'
 import { keyOf, words } from '../words'
 
@@ -8,17 +9,6 @@ const VERDICTS: Readonly<Record<Hole['verdict'], string>> = {
   refused: 'Do not drill.',
   ask: 'Ask first.',
   'trace first': 'Trace first.',
-}
-
-const PURPOSES: Readonly<Record<Hole['purpose'], string>> = {
-  rail: 'rail',
-  plate: 'wall plate',
-  'second-fixing': 'second fixing',
-  'base-bracket': 'base bracket',
-  'tall-restraint': 'restraint',
-  'back-rail': 'back rail',
-  cleat: 'cleat',
-  joining: 'joining',
 }
 
 /** On a narrow screen each hole is a block, and its figures carry these heads themselves. */
@@ -69,8 +59,7 @@ function HoleRow({ hole, plan }: { readonly hole: Hole; readonly plan: Plan }) {
         {isRefused ? 'no' : (hole.number ?? '?')}
       </th>
       <td data-head={HEADS[0]}>
-        {PURPOSES[hole.throughRail === true ? 'back-rail' : hole.purpose]},{' '}
-        {hole.for.map((u) => unitName(u, plan)).join(', ')}
+        {holePurpose(hole)}, {hole.for.map((u) => unitName(u, plan)).join(', ')}
       </td>
       <td data-head={HEADS[1]} className="figure">
         {figureText(hole.along, { withPm: true, withUnit: false })}

@@ -1,6 +1,7 @@
 /** Each kind of operation is shown being done: with a tool it lists, at a place, moved by the figures of the plan. */
 import { describe, expect, test } from 'vitest'
 import { hasValue } from '../../../src/core/figure'
+import type { Plan } from '../../../src/core/plan/types'
 import { STAGINGS, stagingAt } from '../../../src/core/staging'
 import { type Act, momentAt, type Staging, secondsOf } from '../../../src/core/staging/staging'
 import { planOf } from '../../support/kitchens'
@@ -21,6 +22,14 @@ const ELSEWHERE: Readonly<Record<string, string>> = {
   'connect proving-unit': 'for whoever may connect it',
   'connect screwdriver': 'for whoever may connect it',
 }
+
+test('it is worked out once for a plan and a place of it, however often it is asked for', () => {
+  const [first, second] = plans
+  expect(stagingAt(first?.plan as Plan, 3)).toBe(stagingAt(first?.plan as Plan, 3))
+  expect(stagingAt(first?.plan as Plan, 3)).not.toBe(stagingAt(second?.plan as Plan, 3))
+  const past = first?.plan.operations.length ?? 0
+  expect([stagingAt(first?.plan as Plan, past), stagingAt(first?.plan as Plan, past)]).toEqual([null, null])
+})
 
 describe('in the four kitchens', () => {
   test('every operation has one, and every kind of operation has its own', () => {
