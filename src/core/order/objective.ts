@@ -118,21 +118,22 @@ function preferredOf(priced: Priced, numbers: ReadonlyMap<string, number>): Pric
   })
 }
 
-/** Cost of `a` somewhere before `b`, but for preferred reasons. */
-export function pairCost(p: Prices, a: number, b: number): number {
-  const stage = (p.stage[a] as number) > (p.stage[b] as number) ? MINUTES.stage : 0
-  return p.done[a] === 0 && p.done[b] === 1 ? stage + MINUTES.done : stage
+function stageBehind(p: Prices, a: number, b: number): number {
+  return (p.stage[a] as number) > (p.stage[b] as number) ? MINUTES.stage : 0
 }
 
-/** Cost of `a` somewhere before each of `all`, but for preferred reasons; written out for speed. */
+function doneBehind(p: Prices, a: number, b: number): number {
+  return p.done[a] === 0 && p.done[b] === 1 ? MINUTES.done : 0
+}
+
+/** Cost of `a` somewhere before `b`, but for preferred reasons. */
+export function pairCost(p: Prices, a: number, b: number): number {
+  return stageBehind(p, a, b) + doneBehind(p, a, b)
+}
+
+/** Cost of `a` somewhere before each of `all`, but for preferred reasons. */
 export function pairCosts(p: Prices, a: number, all: Int32Array, into: Float64Array, offset: number): void {
-  const { stage, done } = p
-  const own = stage[a] as number
-  const late = done[a] === 0 ? MINUTES.done : 0
-  for (let i = 0; i < all.length; i++) {
-    const b = all[i] as number
-    into[offset + i] = (own > (stage[b] as number) ? MINUTES.stage : 0) + (done[b] === 1 ? late : 0)
-  }
+  for (let i = 0; i < all.length; i++) into[offset + i] = pairCost(p, a, all[i] as number)
 }
 
 function walking(p: Prices, a: number, b: number): number {
@@ -162,26 +163,12 @@ export function helperCall(p: Prices, a: number | null, b: number): number {
   return (p.people[b] as number) > 1 && had < 2 ? p.helper : 0
 }
 
-/** Cost of each of `all` straight after `a`: walking, going over, leaving, tools and helper, written out for speed. */
+/** Cost of each of `all` straight after `a`. */
 export function nextCosts(p: Prices, a: number, all: Int32Array, into: Float64Array, offset: number): void {
-  const { x, y, placed, wall, levelling, people, toolSet, toolSets, fetched, helper } = p
-  const own = wall[a] as number
-  const next = levelling[a] as number
-  const fetch = (toolSet[a] as number) * toolSets
-  const isAlone = (people[a] as number) < 2
-  const metre = placed[a] === 1 ? MINUTES.metre / MM_PER_METRE : 0
   for (let i = 0; i < all.length; i++) {
     const b = all[i] as number
-    let cost = fetched[fetch + (toolSet[b] as number)] as number
-    if (placed[b] === 1) {
-      const dx = (x[a] as number) - (x[b] as number)
-      const dy = (y[a] as number) - (y[b] as number)
-      cost += Math.sqrt(dx * dx + dy * dy) * metre
-    }
-    if (own > 0 && (wall[b] as number) > 0 && wall[b] !== own) cost += MINUTES.over
-    if (next >= 0 && next !== b) cost += MINUTES.left
-    if (isAlone && (people[b] as number) > 1) cost += helper
-    into[offset + i] = cost
+    into[offset + i] =
+      walking(p, a, b) + goingOver(p, a, b) + leaving(p, a, b) + toolChange(p, a, b) + helperCall(p, a, b)
   }
 }
 
@@ -198,8 +185,8 @@ export function costParts(p: Prices, order: ArrayLike<number>): CostParts {
     at[a] = i
     for (let k = i + 1; k < order.length; k++) {
       const b = order[k] as number
-      if ((p.stage[a] as number) > (p.stage[b] as number)) parts.stages += MINUTES.stage
-      if (p.done[a] === 0 && p.done[b] === 1) parts.done += MINUTES.done
+      parts.stages += stageBehind(p, a, b)
+      parts.done += doneBehind(p, a, b)
     }
     const before = i === 0 ? null : (order[i - 1] as number)
     parts.helper += helperCall(p, before, a)
