@@ -37,9 +37,8 @@ function strengthOf({ kind, reason, more }: WhyStage): string {
   if (kind === 'free')
     return 'Either could come first: nothing in this kitchen asks for it, it is the usual order.'
   const minutes = `about ${Math.round(reason?.cost ?? 0)} min`
-  const others =
-    more === 0 ? '' : `, and ${more} more ${more === 1 ? 'reason speaks' : 'reasons speak'} for it too`
+  const others = more === 0 ? '' : `, one of ${more + 1} such reasons`
   return kind === 'preferred'
-    ? `Either could come first: for this alone the other way costs ${minutes} more, as reckoned${others}.`
-    : `That is set aside here: either could come first, and for this alone it costs ${minutes} more, as reckoned.`
+    ? `Either could come first; this is reckoned to save ${minutes}${others}.`
+    : `Set aside here: either could come first, and this is reckoned to cost ${minutes} more.`
 }
