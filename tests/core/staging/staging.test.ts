@@ -1,6 +1,6 @@
 /** Each kind of operation is shown being done: with a tool it lists, at a place, moved by the figures of the plan. */
 import { describe, expect, test } from 'vitest'
-import { hasValue } from '../../../src/core/figure'
+import { type Figure, hasValue } from '../../../src/core/figure'
 import type { Plan } from '../../../src/core/plan/types'
 import { STAGINGS, stagingAt } from '../../../src/core/staging'
 import { type Act, momentAt, type Staging, secondsOf } from '../../../src/core/staging/staging'
@@ -176,4 +176,28 @@ describe('the moments of it', () => {
   test('however many holes there are, nobody watches for longer than eight seconds', () => {
     for (const { staging } of all) expect(secondsOf(staging)).toBeLessThanOrEqual(8)
   })
+})
+
+test('packing goes in behind the back from outside: from below where a unit hangs, from above where it stands', () => {
+  const packed = (id: string, unitId: string) => {
+    const plan = planOf('l-shape')
+    const unit = plan.units.find((u) => u.unit === unitId)
+    const staging = stagingAt(
+      plan,
+      plan.operations.findIndex((o) => o.id === id),
+    )
+    const act = staging?.acts.find((a) => a.tool === 'packers')
+    if (unit === undefined || act?.contact == null || act.motion.kind !== 'draw') throw new Error(id)
+    return { unit, from: act.contact.at, to: act.motion.to }
+  }
+  const valueOf = (f: Figure) => (f.state === 'unknown' ? Number.NaN : f.value)
+  const hung = packed('second-fix:wall-3', 'wall-3')
+  expect(hung.from.z).toBeLessThan(valueOf(hung.unit.underside))
+  expect(hung.to.z).toBeGreaterThan(valueOf(hung.unit.underside))
+  const standing = packed('restrain:tall-1', 'tall-1')
+  expect(standing.from.z).toBeGreaterThan(valueOf(standing.unit.top))
+  expect(standing.to.z).toBeLessThan(valueOf(standing.unit.top))
+  // Wall a runs along y = 0: both are against it, behind the back.
+  for (const { from, to } of [hung, standing])
+    for (const { y } of [from, to]) expect(Math.abs(y)).toBeLessThan(5)
 })

@@ -1,5 +1,7 @@
+import { hasValue } from '../../figure'
 import { extentOf } from '../../plan/travel-path'
 import type { Hole } from '../../plan/types'
+import { holePlace } from '../../views/hole-place'
 import {
   act,
   againstWall,
@@ -60,13 +62,30 @@ export const restrained: Stages = (stage) => {
   return [...plumb, ...packedAndScrewed(stage)]
 }
 
+/** How far outside a unit packing is before it is pushed in behind it, mm. */
+const BEFORE = 70
+
+/** Packing goes in between wall and back, never inside the unit: from below where it hangs, from above where it stands. */
+function packed(stage: Stage, hole: Hole): Act {
+  const frame = wallOf(stage, hole.wall)
+  const unit = holePlace(stage.plan, stage.standing, hole)?.inside?.unit
+  const end = ['legs', 'shims'].includes(unit?.stands ?? '') ? unit?.top : unit?.underside
+  const { along, height } = hole
+  if (frame === undefined || end === undefined || !hasValue(end) || !hasValue(along) || !hasValue(height)) {
+    return act('packers', `hole:${hole.id}`, holeContact(stage, hole), { kind: 'press' })
+  }
+  const from = end.value + (end.value < height.value ? -BEFORE : BEFORE)
+  const to = wallPoint(frame, along.value, height.value)
+  return act('packers', `hole:${hole.id}`, againstWall(frame, along.value, from), {
+    kind: 'draw',
+    to,
+    by: null,
+  })
+}
+
 /** Packed out to the wall first, so that the screw pulls on something solid. */
 export const packedAndScrewed: Stages = (stage) =>
-  holesOf(stage).flatMap((h) => [
-    act('packers', `hole:${h.id}`, holeContact(stage, h), { kind: 'press' }),
-    bored(stage, h),
-    driven(stage, drillOf(stage), h),
-  ])
+  holesOf(stage).flatMap((h) => [packed(stage, h), bored(stage, h), driven(stage, drillOf(stage), h)])
 
 /** Screws through plates that are being put up. */
 export const platesFixed: Stages = (stage) =>
