@@ -127,6 +127,8 @@ async function leftBehind(browser: Browser, say: Say) {
     await drawnAnew(page)
     if (COUNTED_AT.includes(i)) alive.push({ after: i, ...(await page.evaluate(readAlive)) })
   }
+  if (alive.some(({ buffers }) => buffers === 0))
+    throw new Error('the graphics hold nothing: nothing is counted')
   say('alive-after-steps', { counts: alive })
   await served.close()
 }
@@ -138,25 +140,29 @@ const drawnAnew = (page: Page) =>
       new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 0)))),
   )
 
-/** Runs in the page before anything else. */
+/**
+ * Runs in the page before anything else. No function in here has a name: what runs this file may mark names in a way the
+ * page does not know, and nothing would be counted.
+ */
 function countAlive() {
-  const alive = { buffers: 0, textures: 0, vertexArrays: 0 }
+  const alive: Record<string, number> = { buffers: 0, textures: 0, vertexArrays: 0 }
   Object.assign(globalThis, { benchAlive: alive })
   const proto = WebGL2RenderingContext.prototype as unknown as Record<string, (...a: unknown[]) => unknown>
-  const watch = (name: keyof typeof alive, make: string, drop: string) => {
+  for (const [name, make, drop] of [
+    ['buffers', 'createBuffer', 'deleteBuffer'],
+    ['textures', 'createTexture', 'deleteTexture'],
+    ['vertexArrays', 'createVertexArray', 'deleteVertexArray'],
+  ] as const) {
     const [made, dropped] = [proto[make], proto[drop]]
-    if (made === undefined || dropped === undefined) return
+    if (made === undefined || dropped === undefined) continue
     proto[make] = function (this: unknown, ...a: unknown[]) {
-      alive[name] += 1
+      alive[name] = (alive[name] ?? 0) + 1
       return made.apply(this, a)
     }
     proto[drop] = function (this: unknown, ...a: unknown[]) {
-      if (a[0] !== null && a[0] !== undefined) alive[name] -= 1
+      if (a[0] !== null && a[0] !== undefined) alive[name] = (alive[name] ?? 0) - 1
       return dropped.apply(this, a)
     }
   }
-  watch('buffers', 'createBuffer', 'deleteBuffer')
-  watch('textures', 'createTexture', 'deleteTexture')
-  watch('vertexArrays', 'createVertexArray', 'deleteVertexArray')
 }
 const readAlive = () => ({ ...(globalThis as unknown as { benchAlive: Record<string, number> }).benchAlive })
