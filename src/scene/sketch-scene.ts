@@ -16,6 +16,7 @@ import { sketchBlanket, sketchBlocks } from './parts/blocks'
 import { dimensionsOf, sketchDimensions } from './parts/dimension'
 import { type FindingSpot, findingSpots, sketchFindings } from './parts/findings'
 import { sketchFittedParts } from './parts/fitted-parts'
+import { sketchHangers } from './parts/hangers'
 import { sketchHoles } from './parts/holes'
 import { sketchKeepClear } from './parts/keep-clear'
 import { leaning } from './parts/lean'
@@ -123,6 +124,7 @@ export function sketchScene(
   const onIt = findingSpots(plan, carried, found.lettered, room, hidden).filter(isCarried)
   sketchFindings(own, onIt, found.open)
   sketchUnitBody(own, moving.unit, ownPlace, { isInHand: true, hasShelves: moving.shelves === 'in' })
+  sketchHangers(own, plan, standing, moving, ownPlace)
   if (hasRoomForLegs(moving, room)) sketchLegs(own, moving, ownPlace)
   return { still, moving: { unit: moving.unit.unit, sketch: own } }
 }
@@ -193,6 +195,7 @@ function sketchUnit(
   sketchFloorShadow(still, unit, room)
   sketchUnitBody(still, unit.unit, lying.unit, { isInHand: unit.isInHand, hasShelves })
   if (isDrilled) sketchBehindBack(still, plan, standing.wallThings, unit, room)
+  sketchHangers(still, plan, standing, unit, lying.unit)
   sketchLegs(still, unit, lying.legs)
   sketchShims(still, unit, place)
   if (isUpturned(unit)) sketchBlanket(still, unit, place)

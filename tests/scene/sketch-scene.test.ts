@@ -103,3 +103,14 @@ describe('where a unit is drilled through, what lies in the wall behind its back
     expect([...onTheBack('join:wall-2+wall-3')]).toEqual([])
   })
 })
+
+test('hangers are in the top corners of a unit from the step they are fitted at, and the picture of it shows them', () => {
+  const hangers = (id: string, unit: string) =>
+    new Set(sketched(id).parts.filter((p) => p.startsWith(`hanger:${unit}.`)))
+  expect([...hangers('fit-hangers:wall-2', 'wall-2')].sort()).toEqual([
+    'hanger:wall-2.left',
+    'hanger:wall-2.right',
+  ])
+  for (const id of ['hang:wall-1', 'lock:wall-1']) expect([...hangers(id, 'wall-1')], id).toHaveLength(2)
+  expect([...hangers('place:base-1', 'base-1')]).toEqual([])
+})

@@ -155,6 +155,10 @@ function partSpots(at: Carriage, solid: readonly LocalBox[]): readonly Spot[] {
 
 // ---------------------------------------------------------------- fixings and place
 
+/** Where the screws of a hanger are got at, inside its unit, mm: below its top, and out from its back. */
+const HANGER_BELOW = 52
+const HANGER_OUT = 52
+
 const facing = (d: PlanPoint): RoomPoint => ({ x: d.x, y: d.y, z: 0 })
 
 /** Holes of this operation, those the unit in hand is going to hang on, rails and plates, and the level. */
@@ -181,7 +185,7 @@ function fixingSpots(plan: Plan, standing: Standing): readonly Spot[] {
       return { at: { x, y, z: height }, faces: facing(wall.outDir), wall: rail.wall }
     })
   })
-  return [...holes, ...rails, ...levelSpots(standing)]
+  return [...holes, ...rails, ...hangerSpots(standing), ...levelSpots(standing)]
 }
 
 /** A drilled hole of a rail shared by several units counts for the one in hand only over its own width. */
@@ -195,6 +199,25 @@ function isInPlace(standing: Standing, hole: Standing['holes'][number]['hole']):
       wall.left <= along.value &&
       along.value <= wall.right,
   )
+}
+
+/** Work at the hangers themselves. */
+const AT_HANGERS: readonly string[] = ['fit-hangers', 'lock']
+
+/** The hangers of the unit in hand, in its top corners inside, where they are what is worked at. */
+function hangerSpots({ operation, units }: Standing): readonly Spot[] {
+  if (operation === null || !AT_HANGERS.includes(operation.kind)) return []
+  return units
+    .filter((u) => u.isInHand && u.tilt === null)
+    .flatMap((unit) => {
+      const extent = extentOf(unit.unit.solid)
+      const on = (x: number, y: number) => roomPoint(unit, extent, { x, y, z: extent.height - HANGER_BELOW })
+      return unit.unit.adjusters.flatMap(({ kind, x }): readonly Spot[] => {
+        if (kind !== 'height-screw' || x.state === 'unknown') return []
+        const [at, ahead] = [on(x.value, HANGER_OUT), on(x.value, HANGER_OUT + 1)]
+        return [{ at, faces: { x: ahead.x - at.x, y: ahead.y - at.y, z: 0 }, wall: null }]
+      })
+    })
 }
 
 function levelSpots(standing: Standing): readonly Spot[] {
