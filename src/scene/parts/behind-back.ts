@@ -9,7 +9,7 @@ import { type Pen, type Sketch, stroke, wash } from '../sketch'
 import { extents, stripes } from './bands'
 
 /** Of the face inside a unit the marks of holes stand out 4 mm; what lies behind its back is drawn under them, mm. */
-const UNDER_MARKS = { stud: -3, band: -2, edge: -1.5 } as const
+const UNDER_MARKS = { stud: -3.4, band: -2.8, edge: -3.1 } as const
 /** Fainter than on the wall itself: it is seen through a board. */
 const OPACITY = { stud: 0.5, band: 0.38 } as const
 const edge: Pen = { weight: 'hair', colour: palette.timberEdge, dashes: [40, 30] }

@@ -77,7 +77,12 @@ function spotOf(
     }
     case 'spot': {
       const wall = placedWall(plan, place.wall)
-      return wall === undefined ? null : onFace(standing, wall, place.along, place.height)
+      if (wall === undefined) return null
+      const hole = holeAt(standing, place)
+      const seen = hole === undefined ? null : holePlace(plan, standing, hole)
+      return seen === null || seen.behind !== null
+        ? onFace(standing, wall, place.along, place.height)
+        : { at: seen.at, ...waysOf(wall), wall, unit: null }
     }
     case 'hole': {
       const { hole } = place
@@ -89,6 +94,18 @@ function spotOf(
       return { at: seen.at, ...waysOf(wall), wall, unit: null }
     }
   }
+}
+
+/** The hole that is made now at a spot of a wall: what is found there is shown round its mark, not before it. */
+function holeAt({ holes }: Standing, spot: { readonly wall: string; along: number; height: number }) {
+  return holes.find(
+    ({ hole: { wall, along, height }, isNow }) =>
+      isNow &&
+      wall === spot.wall &&
+      along.state !== 'unknown' &&
+      height.state !== 'unknown' &&
+      Math.hypot(along.value - spot.along, height.value - spot.height) < 1,
+  )?.hole
 }
 
 const waysOf = ({ alongDir }: WallFrame) => ({

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { letteredFindings } from '../../../src/core/plan/findings-at'
 import { standingAt } from '../../../src/core/plan/standing-at'
+import { holePlace } from '../../../src/core/views/hole-place'
 import { nothingLeftOut } from '../../../src/core/views/kept'
 import { roomShape } from '../../../src/core/views/room-shape'
 import { makeViews } from '../../../src/core/views/views'
@@ -123,4 +124,13 @@ describe('looking at a finding', () => {
     expect(onWall('a', spot.at).along).toBeLessThan(300)
     expect(target.along).toBeGreaterThan(600)
   })
+})
+
+test('what is found where a hole is made through a unit is shown round its mark, inside', () => {
+  const now = standing('second-fix:wall-1')
+  const spots = findingSpots(plan, now, letteredFindings(plan, now.operation, null), room, new Set())
+  const spot = spots.find((s) => s.finding.id === 'screw-length-marginal:a.second-fixing')
+  const made = now.holes.find((h) => h.hole.id === 'second.wall-1.a-s3')
+  expect(spot).toBeDefined()
+  expect(spot?.at).toEqual(made && holePlace(plan, now, made.hole)?.at)
 })
