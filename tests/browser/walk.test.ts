@@ -26,7 +26,7 @@ test('every step can be reached with the keys, tells itself, and asks nobody els
     )
     const at = await page.evaluate(() => ({
       hash: window.location.hash,
-      title: document.querySelector('.slip h1')?.textContent ?? '',
+      title: (document.querySelector('.slip h1')?.textContent ?? '').replaceAll('\u00a0', ' '),
       said: document.querySelector('[role=slider]')?.getAttribute('aria-valuetext') ?? '',
       focus: document.activeElement?.id ?? '',
     }))

@@ -68,11 +68,16 @@ function connect(job: Job, appliance: Appliance): Operation {
       ...(isHood ? hoodSentences(name) : []),
       ...(bay?.kind === 'appliance-space' ? floorFirst(job) : []),
       liftSentence(name, lift),
+      ...when(
+        lift.aid === 'rolled' && bay?.kind === 'tall',
+        told('connect', 'over-its-floor', { appliance: name, bay: job.name(bay?.id ?? '') }),
+      ),
       bay === undefined
         ? told('connect', 'set', { appliance: name })
         : told('connect', 'into', { appliance: name, bay: job.name(bay.id) }),
       ...when(unsaid, told('connect', 'fuel-not-said', { appliance: name })),
       told('connect', `by.${trade ?? 'anyone'}`, { appliance: name }),
+      ...when(appliance.kind === 'dishwasher', told('connect', 'fastened', { appliance: name })),
       ...when(COLD.includes(appliance.kind), told('connect', 'vents')),
       told('connect', isHood ? 'test-later' : appliance.kind === 'sink' ? 'test-water' : 'test'),
     ],

@@ -10,7 +10,7 @@ import { type Joint, jointOn, joints, ontoTall } from './neighbours'
 import { TOLERANCE, usual } from './tolerances'
 
 /** The usual joining screw, mm, and how far short of both sides together a screw must stay. */
-const SCREW = 25
+const SCREW = 30
 const SHORT_OF = 2
 /** Depths no further apart than this bring fronts flush, mm. */
 const ALIKE = 1
@@ -78,7 +78,9 @@ function joinUnits(job: Job, joint: Joint): Operation {
     does: [
       together(joint),
       told('join', 'pilot'),
-      tooLong ? told('join', 'screw-shorter', { both }) : toldFigure('join', 'screw', { both }),
+      tooLong
+        ? told('join', 'screw-shorter', { both })
+        : toldFigure('join', 'screw', { both, screw: usual(SCREW) }),
       ...when(slack.length > 0, told('join', 'home', { units: listed(slack.map((unit) => unit.name)) })),
       told('join', 'where-the-level-lies'),
     ],
@@ -95,7 +97,7 @@ function joinUnits(job: Job, joint: Joint): Operation {
   })
 }
 
-/** Neighbours clamped, then screwed side to side between the hinge holes. */
+/** Neighbours clamped, then screwed side to side behind their front edges. */
 export function joinNeighbours(job: Job): readonly Operation[] {
   return joints(job).map((joint) => joinUnits(job, joint))
 }

@@ -77,7 +77,8 @@ function setLegs(job: Job, unit: FittedUnit): Operation {
       ...when(!woundIn, told('set-legs', 'out-lifts')),
     ].slice(0, MOST_SAID + (cutOuts?.does.length ?? 0)),
     figures: [
-      ...plan.legs.flatMap((leg) => [
+      // A tall is stood up on legs wound right in: how far they come out is read where it is plumbed.
+      ...(woundIn ? [] : plan.legs).flatMap((leg) => [
         shown(`leg.${leg.foot}`, leg.extension, 'leg-extension', { foot: legName(unit, leg) }),
         ...turnFigure(unit, leg),
       ]),

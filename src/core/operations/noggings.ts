@@ -1,4 +1,4 @@
-import { type Figure, hasValue, known, restingOn } from '../figure'
+import { derive, type Figure, hasValue, known, restingOn, unknown } from '../figure'
 import { studBacking } from '../fixings/base-material'
 import { mergedIds } from '../ids'
 import type { Message } from '../message'
@@ -74,9 +74,30 @@ const practice = (value: number): Figure =>
 
 /** Screws for timber let in, which are no fixing of a unit and stand in no list: common practice. */
 const SCREWS = {
-  nogging: { diameter: practice(5), length: practice(90), bit: practice(3) },
+  nogging: { diameter: practice(5), length: practice(70), bit: practice(3) },
   pattress: { diameter: practice(5), length: practice(60), bit: practice(3) },
 } as const
+
+/** How deep the tip of a nogging's screw comes behind the face of the timber: driven at 30° to it, half its length. */
+const TIP_SHARE = 0.5
+
+/** How deep such a tip comes from the finished face; unknown while the board before it is. */
+function tipOf(job: Job, wall: WallId): Figure {
+  const board = boardOf(job, wall)
+  if (board === null) return unknown('mm', [`walls.${wall}.layers`])
+  return derive(
+    'mm',
+    { kind: 'geometry', why: 'the board, and half the length of a screw driven at 30° to the wall' },
+    [board, SCREWS.nogging.length],
+    (front = 0, length = 0) => front + TIP_SHARE * length,
+  )
+}
+
+/** How deep the screws of timber let in come, wall by wall: they are traced for like any hole. */
+export const timberTips = (job: Job, wall: WallId): readonly Figure[] =>
+  timbers(job).flatMap((timber) =>
+    timber.wall === wall && timber.kind === 'nogging' ? [tipOf(job, wall)] : [],
+  )
 
 /** What lies in front of the studs and is cut or closed again; null: nobody has said. */
 function boardOf(job: Job, wall: WallId): Figure | null {
@@ -146,7 +167,9 @@ function fitNogging(job: Job, timber: Timber): Operation {
       ...opened(job, timber),
       toldFigure('fit-nogging', timber.neededFor === null ? 'place' : 'place-behind', { from, to, height }),
       ...sectionSentences(section),
-      told('fit-nogging', timber.kind, { ...SCREWS[timber.kind] }),
+      timber.kind === 'nogging'
+        ? toldFigure('fit-nogging', 'nogging', { ...SCREWS.nogging, tip: tipOf(job, wall) })
+        : told('fit-nogging', timber.kind, { ...SCREWS[timber.kind] }),
       told('fit-nogging', 'record'),
       ...when(timber.kind === 'nogging', told('fit-nogging', 'close')),
     ],

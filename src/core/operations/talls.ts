@@ -76,7 +76,7 @@ function overTheEdge(unit: FittedUnit): readonly Message[] {
     legs === 'swing'
       ? told('stand-up', `swing.${way.over}`)
       : toldFigure('stand-up', `over.${way.over}`, { blocks: way.blocks }),
-    ...when(legs === 'wound-in', told('stand-up', 'blocks-stopped')),
+    ...when(legs === 'wound-in', told('stand-up', 'blocks-stopped'), told('stand-up', 'blocks-beyond')),
   ]
 }
 
@@ -89,6 +89,9 @@ function spotToStandUp(job: Job, unit: FittedUnit): readonly Message[] {
   const { way, aside, out } = besideItsPlace(unit.plan.pose, turn.upright)
   return [toldFigure('stand-up', `spot.${way}`, { aside, out })]
 }
+
+/** Ways of lifting the head end by which it is walked up. */
+const RISES: readonly string[] = ['two', 'three', 'head-on-blocks', 'not-known']
 
 /** From lying to upright, over one edge of its carcass. Somebody holds it from here until it is restrained. */
 function standUp(job: Job, unit: FittedUnit): Operation {
@@ -110,6 +113,7 @@ function standUp(job: Job, unit: FittedUnit): Operation {
       ...spotToStandUp(job, unit),
       ...overTheEdge(unit),
       toldFigure('stand-up', `lift.${headWords(unit)}`, { unit: name, mass, end: endLift ?? mass }),
+      ...when(RISES.includes(headWords(unit)), told('stand-up', 'beside')),
       told('stand-up', 'hold'),
     ],
     figures: [

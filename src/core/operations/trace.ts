@@ -2,6 +2,7 @@ import type { Operation, WallId } from '../plan/types'
 import type { Job } from './job'
 import { caution, check, largest, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
+import { timberTips } from './noggings'
 
 /** A wall traced already is only looked over: this share of the time. */
 const LOOK_AGAIN = 0.3
@@ -22,7 +23,7 @@ function traceWall(job: Job, id: WallId, share: number): Operation {
   // A refused hole is never drilled: it is neither counted nor traced to its depth.
   const holes = job.holesIn(id).filter((hole) => hole.verdict !== 'refused')
   const bands = job.context.bands.filter((band) => band.wall === id)
-  const deepest = largest(holes.map((hole) => hole.depth))
+  const deepest = largest([...holes.map((hole) => hole.depth), ...timberTips(job, id)])
   const name = job.wallName(id)
   const traced = wall?.traced === 'whole'
   const lookBehind = wall?.behind !== 'outside' && wall?.otherFaceChecked !== true

@@ -289,6 +289,19 @@ function lengthStruck(plan: Plan, { line }: Standing['lines'][number]): number {
 }
 
 /** How far along a mark is, while it is being made. */
+/** How far above a mark its figure begins, mm. */
+const ABOVE_MARK = 45
+
+/** Where a mark is made: on the line of the tops of its unit, or on the line itself. */
+export function markPlace(plan: Plan, mark: Plan['marks'][number]): RoomPoint | null {
+  const wall = placedWall(plan, mark.wall)
+  if (wall === undefined || mark.along.state === 'unknown') return null
+  const unit = plan.units.find((u) => u.unit === mark.about)
+  const z = unit === undefined || unit.top.state === 'unknown' ? 0 : unit.top.value
+  const [x, y] = onWall(wall)(mark.along.value, 3, z)
+  return { x, y, z }
+}
+
 function markLabels(
   plan: Plan,
   standing: Standing,
@@ -299,12 +312,10 @@ function markLabels(
   const now = standing.marks.filter((m) => m.isNow && !hidden.has(m.mark.wall))
   const written = new Set<string>()
   return now.flatMap(({ mark }) => {
-    const wall = placedWall(plan, mark.wall)
-    if (wall === undefined || mark.along.state === 'unknown') return []
-    const unit = plan.units.find((u) => u.unit === mark.about)
-    const z = unit === undefined || unit.top.state === 'unknown' ? 0 : unit.top.value
-    const [x, y] = onWall(wall)(mark.along.value, 3, z)
-    const at = { x, y, z: z + 45 }
+    const place = markPlace(plan, mark)
+    if (place === null || mark.along.state === 'unknown') return []
+    const { z } = place
+    const at = { ...place, z: z + ABOVE_MARK }
     // Two units that meet have one edge between them: it is written once.
     const edge = `${mark.wall} ${Math.round(mark.along.value)} ${Math.round(z)}`
     if (written.has(edge)) return []
@@ -320,6 +331,7 @@ function markLabels(
         fits: null,
         along: null,
         moves: 'with-leader' as const,
+        isNearest: true,
         isAside: false,
         isMark: true,
       },

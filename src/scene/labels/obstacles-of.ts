@@ -6,6 +6,7 @@ import { isBlocked } from '../../core/views/rays'
 import type { View } from '../../core/views/view'
 import { onWall, placedWall } from '../../core/views/wall-place'
 import type { LabelObstacles } from './LabelRig'
+import { markPlace } from './labels-of'
 
 /** What the texts keep off: fixing points, and the edges of what is in hand that the eye sees. */
 export function obstaclesOf(plan: Plan, standing: Standing, view: View): LabelObstacles {
@@ -27,10 +28,18 @@ export function obstaclesOf(plan: Plan, standing: Standing, view: View): LabelOb
           ),
     )
   return {
-    marks,
+    marks: [...marks, ...struckMarks(plan, standing)],
     edges: [...edges, ...boards, ...frontEdges(standing, view)],
     plates: platesOf(plan, standing, view),
   }
+}
+
+/** Marks being made now, where they cross the line they are made on. */
+function struckMarks(plan: Plan, standing: Standing): readonly RoomPoint[] {
+  return standing.marks.flatMap(({ mark, isNow }) => {
+    const place = isNow ? markPlace(plan, mark) : null
+    return place === null ? [] : [place]
+  })
 }
 
 /** Fronts as they are hung, as large as they are drawn. */

@@ -118,7 +118,7 @@ describe('second fixings through the unit', () => {
     // Rail 16 + packing 16 = 32; wall 80 − 32 = 48; so the stop stands at 80.
     expect(said).toContain('First a clear hole, 5.5 mm, through the rail only.')
     expect(said).toContain(
-      'Then the pilot through it, 3 mm. Depth stop 80 mm from the face of the rail: 32 mm of rail and packing, 48 mm of wall.',
+      'Then the pilot through it, 3 mm. Depth stop 80 mm from the face of the rail: 32 mm of rail and packing, 48 mm of wall. Where they measure less, the stop goes back as much.',
     )
     expect(said).toContain('Screw: 5 × 80 mm wood screws, one in each hole (2).')
     expect(figureOf(work, 'second-fix:wall-2', 'second.wall-2.a-s6.stop')).toMatchObject({ value: 80 })
@@ -165,7 +165,7 @@ describe('plates on brick', () => {
       'For plugs with 6 × 65 mm screws: bit 8 mm, the size of the plug, 67 mm (assumed) deep from the finished face of the wall.',
     )
     const fixed = saidBy(work, 'fix-plates:wall-1')
-    expect(fixed).toContain('Blow the dust out of every hole.')
+    expect(fixed).toContain('Draw the dust out of every hole with a vacuum and a brush; do not blow it out.')
     expect(fixed).toContain(
       'Tap each plug in until it is flush with the brick, 12 mm behind the finished face. In plaster alone it holds nothing.',
     )

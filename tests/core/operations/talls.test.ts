@@ -189,7 +189,9 @@ describe('appliances and worktops', () => {
     const operation = step(file({ id: 'x', kind: 'hood', fuel: 'electric', mass: 14 }), 'connect:x')
     expect(operation.holdPoint).toBe(true)
     expect(words(operation)).toMatch(/not worked out here\. Its own sheet says where they are/)
-    expect(words(operation)).toMatch(/Before you drill, trace the wall.*proved dead/)
+    expect(words(operation)).toMatch(
+      /Before you drill, have the wall round those marks traced while its circuits are live.*proved dead.*do not hang it there/,
+    )
     expect(words(operation)).toMatch(/14 kg, onto a prop or bench/)
     expect(operation.checks.map((c) => c.id)).toContain('connect.x.holes')
     expect(operation.cautions.map((c) => c.sign)).toContain('W012')

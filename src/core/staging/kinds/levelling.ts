@@ -82,15 +82,18 @@ export const locked: Stages = (stage) =>
 export const legsSet: Stages = (stage) =>
   inHand(stage).flatMap((unit) =>
     unit.unit.legs.map((leg) => {
-      const length = hasValue(leg.extension) ? leg.extension.value : 0
+      // A tall is stood up on legs wound right in.
+      const isIn = unit.legs === 'wound-in'
+      const comesTo = isIn ? leg.min : leg.extension
+      const length = hasValue(comesTo) ? comesTo.value : 0
       return act(
         'hands',
         `leg:${unit.unit.unit}.${leg.foot}`,
         atUnit(unit, { x: leg.x, y: leg.y, z: -length }, UP, RIGHT),
         {
           kind: 'turn',
-          turns: figureOf(stage, `turns.${leg.foot}`) ?? (hasValue(leg.turns) ? leg.turns : null),
-          raises: figureOf(stage, `leg.${leg.foot}`) ?? leg.extension,
+          turns: figureOf(stage, `turns.${leg.foot}`) ?? (!isIn && hasValue(leg.turns) ? leg.turns : null),
+          raises: figureOf(stage, `leg.${leg.foot}`) ?? comesTo,
         },
       )
     }),

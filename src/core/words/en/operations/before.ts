@@ -18,7 +18,8 @@ export const beforeWords = {
   'operation.isolate.electricity':
     'Have the circuits in and behind these walls switched off, locked off, and proved dead by someone competent with the right instrument.',
   'operation.isolate.tester': 'Do not rely on a plug-in tester: it proves nothing about a buried cable.',
-  'operation.isolate.water': 'Turn the water off at the stop valve and open a tap to see that it is off.',
+  'operation.isolate.water':
+    'Turn the water off at the stop valve, and the hot at its own; open the lowest taps of both until they run dry. Heating pipes and a cylinder stay full: find out where their pipes run.',
   'operation.isolate.gas': 'Have the gas shut off; touch no gas fitting yourself.',
   'operation.isolate.gas-not-known':
     'Find out whether there is gas in the house. If there is, have it shut off; touch no gas fitting yourself.',
@@ -59,7 +60,7 @@ export const beforeWords = {
   'operation.trace.traced-before':
     'The survey says {wall} was traced whole. See that its marks are still on it, along its bands ({bands}) and round its holes ({holes}).',
   'operation.trace.depth':
-    'The deepest bit or tip goes {depth} in from the finished face: trace to that depth.',
+    'The deepest bit or tip goes {depth} in from the finished face: trace to that depth. The detector’s own sheet says how deep it finds a live cable; what lies deeper is not traced, and is for an electrician to decide.',
   'operation.trace.depth.unknown':
     'How deep the holes will go is not known yet. Settle that first, then trace to that depth.',
   'operation.trace.other-face':

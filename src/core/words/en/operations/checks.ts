@@ -3,7 +3,7 @@ export const checksWords = {
   'check.delivery-complete': 'Is every box on the list here?',
   'check.no-damage': 'Is everything undamaged, or reported?',
   'check.proved-dead': 'Were the circuits proved dead, by whom and with what?',
-  'check.water-off': 'Does the tap run dry?',
+  'check.water-off': 'Do the taps run dry, cold and hot?',
   'check.gas-off': 'Is the gas shut off, or is there none?',
   'check.asbestos-result': 'Is there a written result for this room?',
   'check.gas-booked': 'Who comes, and when?',

@@ -39,11 +39,11 @@ export const drillingWords = {
   'operation.drill.clear-hole.unknown':
     'First a clear hole through the rail only, a little wider than the screw: its size is not known yet.',
   'operation.drill.through.pilot':
-    'Then the pilot through it, {bit}. Depth stop {stop} from the face of the rail: {before} of rail and packing, {depth} of wall.',
+    'Then the pilot through it, {bit}. Depth stop {stop} from the face of the rail: {before} of rail and packing, {depth} of wall. Where they measure less, the stop goes back as much.',
   'operation.drill.through.pilot.unknown':
     'Then the pilot through it. How deep is not known yet: settle that before you drill.',
   'operation.drill.through.plug':
-    'Drill rail and wall in one, bit {bit}, the size of the plug. Depth stop {stop} from the face of the rail: {before} of rail and packing, {depth} of wall.',
+    'Drill rail and wall in one, bit {bit}, the size of the plug. Depth stop {stop} from the face of the rail: {before} of rail and packing, {depth} of wall. Where they measure less, the stop goes back as much.',
   'operation.drill.through.plug.unknown':
     'Drill rail and wall in one with the bit of the plug. How deep is not known yet: settle that before you drill.',
   'operation.drill.inside.bottom':
@@ -62,7 +62,8 @@ export const drillingWords = {
     'Hole {hole}: {across} from the outside of its left side and {upright} down from the upper edge of that side.',
   'operation.drill.outside.top.unknown':
     'Where hole {hole} comes behind the unit is not known yet: carry its mark over before the unit hides it.',
-  'operation.drill.detector': 'At each mark go over the wall once more with the detector, then drill.',
+  'operation.drill.detector':
+    'With the circuits off a detector finds no live cable: go by the marks made while they were live, and where a hole is not in what was traced, stop. Then go over each mark once more with the detector, and drill.',
   'operation.drill.detector-before':
     'These marks were gone over with the detector before {unit} hid them. If not, stop: do that first.',
   'operation.drill.hides-one':
@@ -132,7 +133,7 @@ export const drillingWords = {
   'operation.screw.not-entered':
     'Which screw holds here has not been entered. Do not guess: settle it first.',
 
-  'operation.plug.dust': 'Blow the dust out of every hole.',
+  'operation.plug.dust': 'Draw the dust out of every hole with a vacuum and a brush; do not blow it out.',
   'operation.plug.flush': 'Tap each plug in flush: none may stand proud, and none may turn.',
   'operation.plug.in-the-solid':
     'Tap each plug in until it is flush with the {base}, {front} behind the finished face. In plaster alone it holds nothing.',

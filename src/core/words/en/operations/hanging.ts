@@ -60,10 +60,10 @@ export const hangingWords = {
   'operation.level-hung.where-the-level-lies':
     'Lay the level inside along the front edge of the bottom panel, then hold it upright against the side.',
   'operation.level-hung.bear':
-    'Pack it at the bottom, behind the places of its last screws, so that it bears on the wall.',
+    'Push packing in at the bottom, behind the places of its last screws, with a strip of wood and not with fingers, so that it bears on the wall.',
   'operation.level-hung.hold': 'Keep hold of it: hooked is not secured.',
   'operation.level-hung.hold.two':
-    'One of you keeps hold of it, standing beside it with both hands under its front edge; the other turns, packs and measures. Hooked is not secured.',
+    'One of you keeps hold of it, standing beside it with both hands under its front edge; the other turns, packs and measures. A padded prop under it rests the arms; it does not take their place. Hooked is not secured.',
   'operation.level-hung.hold-until-screwed': 'Keep hold of it until it is screwed home.',
 
   'operation.lock.title': 'Lock {unit} on',
@@ -100,10 +100,10 @@ export const hangingWords = {
   'operation.join.clamp':
     'Clamp {left} and {right} together at top and bottom, front edges flush. Clamp before you drill.',
   'operation.join.pilot':
-    'Drill a 3 mm pilot between the hinge holes, through the first side and about 4 mm into the next.',
-  'operation.join.screw': 'Join them with 25 mm screws; the two sides are {both} together.',
+    'Drill a 3 mm pilot behind the front edge, clear of hinges and runners, through the first side and about 4 mm into the next.',
+  'operation.join.screw': 'Join them with {screw} screws; the two sides are {both} together.',
   'operation.join.screw.unknown':
-    'Join them with 25 mm screws. Measure both sides first: a screw must not come through.',
+    'Join them with screws shorter than both sides are together. Measure both sides first: a screw must not come through.',
   'operation.join.screw-shorter':
     'The two sides are {both} together: use a screw at least 2 mm shorter than that.',
   'operation.join.where-the-level-lies':

@@ -49,10 +49,14 @@ export const liftsWords = {
   'operation.connect.lift.not-known.unknown':
     'Weigh {appliance}, or read its mass off its sheet, before it is lifted.',
 
+  'operation.connect.over-its-floor':
+    'Where {bay} has a floor of its own, that stands higher than the room’s: get more people, and a solid platform or a lifter to bring {appliance} level with it.',
+  'operation.connect.fastened':
+    'Screw {appliance} to the worktop or the sides as its sheet says, with screws shorter than the board is thick: with its baskets out it tips.',
   'operation.connect.hood-sheet':
     'The holes for {appliance} are not worked out here. Its own sheet says where they are and which screws: mark them from it.',
   'operation.connect.hood-trace':
-    'Before you drill, trace the wall round those marks, and have the circuits off and proved dead.',
+    'Before you drill, have the wall round those marks traced while its circuits are live, and then off and proved dead again. Board alone does not hold it: where neither timber nor solid wall is behind a mark, do not hang it there.',
   'check.hood-holds': 'Does {appliance} hang firm when you pull at it by hand?',
   'check.hood-holes':
     'Are the holes for {appliance} marked from its own sheet, traced, and the circuits off and proved dead?',

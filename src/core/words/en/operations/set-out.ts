@@ -56,7 +56,7 @@ export const setOutWords = {
     'The survey has no stud here yet. Find them, and enter them before you go on.',
   'operation.find-studs.unsure': 'Not sure yet: the {studs}. Prove each before anything is screwed to it.',
   'operation.find-studs.usual-spacing':
-    'Studs are usually 400 mm apart and 40 to 50 mm wide, but the spacing varies: prove it over three.',
+    'Studs are usually 400 mm apart and 38 to 50 mm wide, but the spacing varies: prove it over three.',
   'operation.find-studs.no-drill': 'Do not drill to find a stud.',
 
   'operation.mark-holes.title': 'Mark the holes on {wall}',
@@ -102,7 +102,9 @@ export const setOutWords = {
   'operation.fit-nogging.section-thin':
     'Its screws reach {reach}, and it is {thick} thick: their tips come out behind. Take thicker timber, or find out first what runs there.',
   'operation.fit-nogging.nogging':
-    'Screw it to the studs at both ends, its face flush with theirs: two {diameter:bare} × {length} wood screws at each end, at a slant, through {bit} pilots.',
+    'Screw it to the studs at both ends, face flush with theirs: two {diameter:bare} × {length} wood screws at each end through {bit} pilots, at about 30° to the wall: no tip may come deeper than {tip} from the finished face.',
+  'operation.fit-nogging.nogging.unknown':
+    'Screw it to the studs at both ends, its face flush with theirs: two wood screws at each end, at a flat slant. How deep their tips come from the finished face is not known yet: measure the board first.',
   'operation.fit-nogging.pattress':
     'Screw the board to every stud it crosses: two {diameter:bare} × {length} wood screws in each, through {bit} pilots.',
   'operation.fit-nogging.record': 'Photograph it, and write its height on the wall, before it is covered.',

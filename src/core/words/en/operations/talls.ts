@@ -37,6 +37,10 @@ export const tallsWords = {
   'operation.stand-up.swing.right': 'Lay it on its right side, and walk it up over its right legs.',
   'operation.stand-up.blocks-stopped':
     'Set something heavy behind the blocks, so that they cannot slide away while it turns on them.',
+  'operation.stand-up.blocks-beyond':
+    'Set two more of that height where its other bottom edge comes down, and tie a cord to each block, so that it is drawn out from where no hand is under the unit.',
+  'operation.stand-up.beside':
+    'Stand beside its head, one at each side, never under it; go hand over hand towards its foot as it rises. Before it is upright one of you goes round to where it comes over. If it gets away, let it go.',
   'operation.stand-up.room':
     'On the way up it needs {needed} over the floor; the lowest ceiling there is {ceiling}.',
   'operation.stand-up.room.unknown':
@@ -88,7 +92,7 @@ export const tallsWords = {
   'operation.place-tall.walk.all.unknown':
     'All of you move {unit} to the wall: strapped to a sack barrow, or corner by corner. Nobody knows its mass yet.',
   'operation.place-tall.off-blocks':
-    'It stands on the blocks still. One of you tips it a finger’s breadth to one side; the other draws the block out there, with no hand under it, and it is let down gently. Then the other side.',
+    'It stands on the blocks still. One of you tips it a finger’s breadth to one side; the other draws the block out there by its cord, with no hand under it, and it is let down gently. Then the other side.',
   'operation.place-tall.never-alone':
     'Nobody carries it upright alone, and nobody drags it on its legs. It is lifted from corner to corner, a hand’s breadth at a time.',
   'operation.place-tall.marks': 'Its sides go to {left} and {right} from the left corner of {wall}.',

@@ -29,9 +29,9 @@ export const worktopsWords = {
   'operation.worktop.stone':
     'The stone fitters template and lay it over {units}. Move no base after they have measured.',
   'operation.worktop.cutouts':
-    'Make the cut-outs ({count}) on trestles, measured from the unit below, and seal the raw edges.',
+    'Make the cut-outs ({count}) on trestles, measured from the unit below, and seal the raw edges. Clamp a batten across each before the top is moved: it breaks there.',
   'operation.worktop.joints':
-    'Make the joints ({count}), each at half the corner’s measured angle; try it on offcuts first.',
+    'Make the joints ({count}) by the corner’s measured angle: half of it on both tops where they meet at a slant, the whole of it where one runs on behind the other. Try it on offcuts first.',
   'operation.worktop.lift.two': 'Two of you carry it, {mass}, on edge, and lay it on the bases.',
   'operation.worktop.lift.two.unknown':
     'Two of you carry it on edge, and lay it on the bases. Weigh it first: nobody knows its mass yet.',
