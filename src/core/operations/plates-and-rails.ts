@@ -3,7 +3,7 @@ import type { NamedFigure, Operation, RailPlan } from '../plan/types'
 import { listed } from '../words/listed'
 import { drillFor, drillingCautions, stepsCautions } from './cautions'
 import type { FittedUnit, Job } from './job'
-import { check, operation, shown, told, toldFigure, when } from './make'
+import { caution, check, operation, shown, told, toldFigure, when } from './make'
 import { minutesFor, WORK } from './minutes'
 import { holeFigures, holeSentences } from './say-holes'
 import { plugChecks, plugSentences, screwSentences } from './say-screws'
@@ -166,8 +166,8 @@ function fixRail(job: Job, rail: RailPlan): Operation {
       check(`fix-rail.${rail.rail}.edge`, 'rail-edge-to-line', {}, rail.edge, TOLERANCE.mark),
       ...plugChecks(job, job.wall(rail.wall), holes, `fix-rail.${rail.rail}`),
     ],
-    cautions: stepsCautions(),
-    tools: ['screwdriver', 'laser', 'level', 'stepladder'],
+    cautions: [...stepsCautions(), caution('W022', 'blades')],
+    tools: ['metal-saw', 'screwdriver', 'laser', 'level', 'stepladder'],
     minutes: minutesFor(WORK.rail, SHARE.fix * metres(rail)),
     rails: [rail.rail],
     wall: rail.wall,

@@ -13,6 +13,7 @@ export const TOOLS = [
   'storey-rod',
   'magnet',
   'saw',
+  'metal-saw',
   'drill-driver',
   'hammer-drill',
   'hole-saw',

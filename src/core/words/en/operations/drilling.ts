@@ -99,7 +99,8 @@ export const drillingWords = {
   'operation.fix-rail.title': 'Fix the rail on {wall}',
   'operation.fix-rail.title.of-one': 'Fix the rail of {first}',
   'operation.fix-rail.title.of-several': 'Fix the rail from {first} to {last}',
-  'operation.fix-rail.ends': 'Cut the rail to run from {from} to {to} from the left corner of {wall}.',
+  'operation.fix-rail.ends':
+    'Cut the rail on the floor, not on the steps, and file its ends. It runs from {from} to {to} from the left corner of {wall}.',
   'operation.fix-rail.ends.unknown': 'How long the rail is on {wall} is not known yet.',
   'operation.fix-rail.edge': 'Its hook-on edge goes {edge:signed} from the line.',
   'operation.fix-rail.edge.unknown': 'How high its hook-on edge goes is not known yet.',

@@ -93,7 +93,8 @@ export const hangingWords = {
     'Two screws at least go into studs or let-in timber. Board alone never carries.',
   'operation.second-fix.one-only': 'One screw is not enough: find timber for a second before you let go.',
   'operation.second-fix.into-wall': 'Screw through the rail into the wall.',
-  'operation.second-fix.let-go': 'Let go of {unit} only when it is screwed home.',
+  'operation.second-fix.let-go':
+    'With both hands still under it, push up at its front edge and pull. Let go of {unit} only when it stays, and is screwed home.',
   'operation.screw-back.title': 'Screw {unit} back to the wall',
 
   'operation.join.title': 'Join {left} and {right}',

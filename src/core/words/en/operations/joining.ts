@@ -19,8 +19,9 @@ export const joiningWords = {
   'check.flush-when-home':
     'With the slack screws home: how far are the front edges of {left} and {right} out of flush?',
   'operation.second-fix.slack':
-    'Drive each screw in, then turn it back a quarter turn. It goes home when {unit} is joined to its neighbours.',
-  'operation.second-fix.let-go-slack': 'Let go of {unit} only when every screw is in.',
+    'Drive each screw in, then turn it back a quarter turn: it still holds, and goes home when {unit} is joined to its neighbours.',
+  'operation.second-fix.let-go-slack':
+    'With both hands still under it, push up at its front edge and pull. Let go of {unit} only when it stays, and every screw is in.',
   'check.stays-on': 'Does {unit} stay on when you push up at its front edge and pull?',
 
   'operation.panel.title.corner': 'Fit {part}, in the corner',

@@ -13,6 +13,7 @@ export const toolsWords = {
   'tool.storey-rod': 'storey rod',
   'tool.magnet': 'stud magnet',
   'tool.saw': 'fine saw',
+  'tool.metal-saw': 'metal saw and file',
   'tool.drill-driver': 'drill driver',
   'tool.hammer-drill': 'hammer drill with a depth stop',
   'tool.hole-saw': 'hole saw and jigsaw',
