@@ -166,7 +166,7 @@ function fixRail(job: Job, rail: RailPlan): Operation {
       check(`fix-rail.${rail.rail}.edge`, 'rail-edge-to-line', {}, rail.edge, TOLERANCE.mark),
       ...plugChecks(job, job.wall(rail.wall), holes, `fix-rail.${rail.rail}`),
     ],
-    cautions: [...stepsCautions(), caution('W022', 'blades')],
+    cautions: [...stepsCautions(), caution('W022', 'blades'), caution('M004', 'eyes')],
     tools: ['metal-saw', 'screwdriver', 'laser', 'level', 'stepladder'],
     minutes: minutesFor(WORK.rail, SHARE.fix * metres(rail)),
     rails: [rail.rail],

@@ -1,7 +1,7 @@
 import { type Standing, type StandingUnit, segmentsOf } from '../plan/standing-at'
 import { type Carriage, endOf, extentOf, roomPoint, startOf, travel } from '../plan/travel-path'
 import type { LocalBox, Plan, PlanPoint, RoomPoint, UnitPlan, WallFrame } from '../plan/types'
-import { carcassBoards } from './carcass'
+import { carcassBoards, HANGER } from './carcass'
 import { holePlace } from './hole-place'
 import { levelBox } from './level-box'
 import { endsOf } from './line-ends'
@@ -155,9 +155,8 @@ function partSpots(at: Carriage, solid: readonly LocalBox[]): readonly Spot[] {
 
 // ---------------------------------------------------------------- fixings and place
 
-/** Where the screws of a hanger are got at, inside its unit, mm: below its top, and out from its back. */
-const HANGER_BELOW = 52
-const HANGER_OUT = 52
+/** Its screws are seen a little before its face, mm. */
+const HANGER_OUT = HANGER.out + 6
 
 const facing = (d: PlanPoint): RoomPoint => ({ x: d.x, y: d.y, z: 0 })
 
@@ -211,7 +210,7 @@ function hangerSpots({ operation, units }: Standing): readonly Spot[] {
     .filter((u) => u.isInHand && u.tilt === null)
     .flatMap((unit) => {
       const extent = extentOf(unit.unit.solid)
-      const on = (x: number, y: number) => roomPoint(unit, extent, { x, y, z: extent.height - HANGER_BELOW })
+      const on = (x: number, y: number) => roomPoint(unit, extent, { x, y, z: extent.height - HANGER.below })
       return unit.unit.adjusters.flatMap(({ kind, x }): readonly Spot[] => {
         if (kind !== 'height-screw' || x.state === 'unknown') return []
         const [at, ahead] = [on(x.value, HANGER_OUT), on(x.value, HANGER_OUT + 1)]

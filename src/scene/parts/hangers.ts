@@ -2,7 +2,7 @@ import { hasValue } from '../../core/figure'
 import type { Standing, StandingUnit } from '../../core/plan/standing-at'
 import { extentOf } from '../../core/plan/travel-path'
 import type { Plan } from '../../core/plan/types'
-import { BACK, BACK_LET_IN, BOARD } from '../../core/views/carcass'
+import { HANGER } from '../../core/views/carcass'
 import { palette } from '../palette'
 import { type BoxShades, boxEdges, boxFaces, type Pen, type Place, type Sketch } from '../sketch'
 
@@ -40,16 +40,15 @@ export function sketchHangers(
   const now = plan.operations.findIndex((o) => o.id === standing.operation?.id)
   if (now >= 0 && now < fitted) return
   const { height } = extentOf(unit.solid)
-  const back = BACK_LET_IN + BACK
   for (const { kind, id, x } of unit.adjusters) {
     if (kind !== 'height-screw' || !hasValue(x)) continue
     const part = `hanger:${unit.unit}.${id}`
-    const top = height - BOARD - 2
+    const top = height - HANGER.below + BODY.high / 2
     const body = {
       x0: x.value - BODY.wide / 2,
       x1: x.value + BODY.wide / 2,
-      y0: back,
-      y1: back + BODY.deep,
+      y0: HANGER.out - BODY.deep,
+      y1: HANGER.out,
       z0: top - BODY.high,
       z1: top,
     }

@@ -3,21 +3,19 @@ import { levelOn } from '../../levelling/level-on'
 import type { StandingUnit } from '../../plan/standing-at'
 import { extentOf } from '../../plan/travel-path'
 import type { Adjuster } from '../../plan/types'
+import { HANGER } from '../../views/carcass'
 import { act, atUnit, DOWN, figureOf, inHand, type Stage, type Stages, UP } from '../stage'
 import type { Act, Contact } from '../staging'
 
 const RIGHT = { x: 1, y: 0, z: 0 }
 const BACK = { x: 0, y: -1, z: 0 }
 
-/** Where a hanger sits below the top of its unit where nobody says, mm: common practice, and only for the picture. */
-const HANGER_BELOW = 60
-
 /** Where an adjuster is got at: a leg half way down, a height screw inside the unit under its top. */
 function adjusterAt(unit: StandingUnit, adjuster: Adjuster): Contact | null {
   if (!hasValue(adjuster.x)) return null
   if (adjuster.kind === 'height-screw') {
     const { height } = extentOf(unit.unit.solid)
-    return atUnit(unit, { x: adjuster.x.value, y: 60, z: height - HANGER_BELOW }, BACK, RIGHT)
+    return atUnit(unit, { x: adjuster.x.value, y: HANGER.out, z: height - HANGER.below }, BACK, RIGHT)
   }
   const leg = unit.unit.legs.find((l) => l.foot === adjuster.id || adjuster.id.endsWith(`.${l.foot}`))
   if (leg === undefined) return null
@@ -104,12 +102,12 @@ export const hangersFitted: Stages = (stage: Stage) =>
   inHand(stage).flatMap((unit) => {
     const { width, height } = extentOf(unit.unit.solid)
     const inset = figureOf(stage, 'hanger-in')
-    const x = inset !== null && hasValue(inset) ? inset.value : HANGER_BELOW / 2
+    const x = inset !== null && hasValue(inset) ? inset.value : HANGER.in
     return [x, width - x].map((at) =>
       act(
         'screwdriver',
         `unit:${unit.unit.unit}`,
-        atUnit(unit, { x: at, y: 40, z: height - HANGER_BELOW }, BACK, RIGHT),
+        atUnit(unit, { x: at, y: HANGER.out, z: height - HANGER.below }, BACK, RIGHT),
         {
           kind: 'press',
         },
