@@ -45,15 +45,15 @@ export const cautionsWords = {
   'caution.appliance-sheet': 'Read its own sheet first. It comes before anything usual said here.',
   'caution.flap-springs': 'Sprung flaps snap. Keep fingers out of the arms.',
   'caution.not-held.drawers':
-    '{unit} is not held to {wall} yet. No place for its screws has been found: full drawers, drawn out, can pull it over. Until it is held, put nothing in them and open one at a time.',
+    '{unit} is not held to {wall} yet: put nothing in its drawers, and open one at a time. No place for its screws has been found: full drawers, drawn out, can pull it over.',
   'caution.not-held.joined.drawers':
-    '{unit} is not held to {wall} yet, only to {others}. No place for its screws has been found: full drawers, drawn out, can pull it forward. Until it is held, put nothing in them and open one at a time.',
+    '{unit} is not held to {wall} yet, only to {others}: put nothing in its drawers, and open one at a time. No place for its screws has been found: full drawers, drawn out, can pull it forward.',
   'caution.not-held.doors':
-    '{unit} is not held to {wall} yet. No place for its screws has been found: its open doors can pull it over. Until it is held, open one at a time and put nothing in it.',
+    '{unit} is not held to {wall} yet: put nothing in it, and open one door at a time. No place for its screws has been found: its open doors can pull it over.',
   'caution.not-held.joined.doors':
-    '{unit} is not held to {wall} yet, only to {others}. No place for its screws has been found: its open doors can pull it forward. Until it is held, open one at a time and put nothing in it.',
+    '{unit} is not held to {wall} yet, only to {others}: put nothing in it, and open one door at a time. No place for its screws has been found: its open doors can pull it forward.',
   'caution.not-held.hung':
-    '{unit} is not secured to {wall} yet. No place for its last screws has been found: hang nothing on it and put nothing in it before there is.',
+    '{unit} is not secured to {wall} yet: hang nothing on it and put nothing in it. No place for its last screws has been found.',
   'caution.not-held.under':
     '{unit} is not held to {wall} yet. No place for its screws has been found: settle that before this is laid over it.',
   'caution.helper-windows':
