@@ -85,7 +85,7 @@ describe('a unit for which no place to screw it has been found', () => {
       worktops: [],
     })
     expect(cautionsAt(workOutOperations(context), 'hang-fronts:b1')).toMatch(
-      /^Base unit 1 is not held to .* yet\. .* can pull it over/,
+      /^Base unit 1 is not held to .* yet: put nothing in .* can pull it over/,
     )
     const achieved = { ...context.achieved, states: new Map([['b1', 'secured' as const]]) }
     expect(cautionsAt(workOutOperations({ ...context, achieved }), 'hang-fronts:b1')).not.toMatch(/not held/)
